@@ -30,7 +30,7 @@ from kit.trust_cli import say_code
 from kit.words_cli import add_words
 
 if TYPE_CHECKING:
-    from kit.booklet.handover import Advice
+    from kit.booklet.handover import MendingAdvice
     from kit.lesson.pattern import Pattern
 
 leave_out_address_grammar()  # what a command needs is imported only when it is run
@@ -396,7 +396,7 @@ def _check(options: argparse.Namespace) -> int:
     return status
 
 
-def _print_advice(found: Sequence[Advice]) -> None:
+def _print_advice(found: Sequence[MendingAdvice]) -> None:
     """What mends the lesson; for its own values also what is wrong, which nothing else tells."""
     from kit.language import say
     from kit.proof.remedy import heading

@@ -49,13 +49,13 @@ def add_told(command: argparse.ArgumentParser, files: str) -> None:
 def _compare(options: argparse.Namespace) -> int:
     from kit.atomic import write_atomically
     from kit.booklet.asked_draft import AskedDraft, read_values
-    from kit.family.asked import Asked, compare, is_notebook
+    from kit.family.asked import AskedComparison, compare, is_notebook
     from kit.family.files import comparison_files
     from kit.family.telling import lines
     from kit.language import speaking
     from kit.paper.range_files import read_sizes
 
-    asked = Asked(
+    asked = AskedComparison(
         options.first,
         options.second,
         tuple(read_sizes(options.sizes)),

@@ -11,7 +11,7 @@ from kit.diagnostic import reading
 if TYPE_CHECKING:
     from kit.booklet.ranged import Ranges
     from kit.lesson.parameter import Parameter
-    from kit.proof.ranges import Reach
+    from kit.proof.ranges import RangeTried
     from kit.units import System
 
 _TROUBLES = 8  # kinds of trouble of mixtures that are printed
@@ -60,7 +60,7 @@ def report(found: Ranges) -> list[str]:
     return lines
 
 
-def _of_one(reaches: list[Reach], system: System, sizes: int) -> list[str]:
+def _of_one(reaches: list[RangeTried], system: System, sizes: int) -> list[str]:
     parameter = reaches[0].parameter
     names = ", ".join(reach.size for reach in reaches)
     where = "" if sizes == 1 else f" in {names}" if len(reaches) < sizes else " in every size"

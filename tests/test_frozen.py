@@ -11,7 +11,7 @@ ROOT = Path(__file__).resolve().parent.parent
 
 CHANGING = {
     "kit/live/beside.py:_Said": "words in a cell are said anew as values change",
-    "kit/live/picked.py:Drawn": "a move is put together field by field while its cell is written",
+    "kit/live/picked.py:DrawnMove": "a move is put together field by field while its cell is written",
     "kit/live/remedy_box.py:_Line": "a line on the panel stays and is given another remedy",
     "kit/release/release.py:_Work": "the files of a release are gathered language by language",
     "kit/paper/size_names.py:_Run": "the names still wanted along a line grow fewer as they find room",
@@ -21,7 +21,7 @@ CHANGING = {
     "kit/room/makings.py:_Making": "what is being made has a process and a folder as it goes on",
     "kit/room/seats.py:Seat": "a seat has lines that open and close, and asks less as it is used",
     "kit/room/workers.py:_Task": "a question is put back once where a worker ended idle",
-    "kit/picture/placed.py:Placed": "a layer is folded and moved as the layers above it are laid",
+    "kit/picture/placed.py:PlacedLayer": "a layer is folded and moved as the layers above it are laid",
 }
 """{"kit/room/module.py:Class": why its fields are set anew after it was made}."""
 

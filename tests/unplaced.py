@@ -13,7 +13,7 @@ import pytest
 
 import kit.booklet.pictures as pictures
 from kit.picture.drawing import Dimension, Drawing, Label
-from kit.picture.lettered import Growth, Lettered, Written, drawn_box
+from kit.picture.lettered import Growth, Lettered, WrittenText, drawn_box
 from kit.picture.theme import THEME, Theme
 
 
@@ -29,7 +29,7 @@ def lettered(
             role = "measure" if isinstance(item, Dimension) else item.role
             at = item.end if isinstance(item, Dimension) else item.at
             em = theme.texts[role].size * unit
-            texts.append(Written(item.text, role, at.x, at.y, em, em, 0.0, em, number))
+            texts.append(WrittenText(item.text, role, at.x, at.y, em, em, 0.0, em, number))
     return Lettered(drawing, bounds, unit, tuple(texts))
 
 

@@ -6,7 +6,7 @@ import math
 from collections.abc import Iterator
 from dataclasses import dataclass
 
-from kit.blocks.strokes import Sketch, Stroke, ended
+from kit.blocks.strokes import Sketch, SketchStroke, ended
 from kit.errors import KitError
 from kit.geometry import Curve, Path, Point
 
@@ -15,21 +15,21 @@ _ROUNDING = 0.005
 
 
 @dataclass(frozen=True)
-class Joined:
+class JoinedStrokes:
     """Closed outlines and open runs, each a stroke with the names of all it was made of."""
 
-    loops: tuple[Stroke, ...]
-    open: tuple[Stroke, ...]
+    loops: tuple[SketchStroke, ...]
+    open: tuple[SketchStroke, ...]
     messages: tuple[str, ...]
 
 
-def join(sketch: Sketch, gap: float) -> Joined:
+def join(sketch: Sketch, gap: float) -> JoinedStrokes:
     """The strokes joined end to end. Ends up to `gap` mm apart are brought together at the middle, with a message
     from 0.05 mm on; a line drawn twice counts once. `KitError` where three ends meet, since no one can tell which
     line is the outline."""
     messages: list[str] = []
-    loops: list[Stroke] = []
-    runs: list[Stroke] = []
+    loops: list[SketchStroke] = []
+    runs: list[SketchStroke] = []
     known: dict[tuple[int, int], list[Path]] = {}
     for stroke in sketch.strokes:
         middle = stroke.path.start.mid(stroke.path.end)
@@ -42,7 +42,7 @@ def join(sketch: Sketch, gap: float) -> Joined:
         known.setdefault(_cell(middle, 1.0), []).append(stroke.path)
     partner = _pairs(sketch, runs, gap)
     seen: set[int] = set()
-    opened: list[Stroke] = []
+    opened: list[SketchStroke] = []
     heads = [(i, side) for i in range(len(runs)) for side in (0, 1) if (i, side) not in partner]
     for head in [*heads, *((i, 0) for i in range(len(runs)))]:
         if head[0] in seen:
@@ -51,7 +51,7 @@ def join(sketch: Sketch, gap: float) -> Joined:
         stroke, told = _made(sketch, runs, chain, closed)
         messages += told
         (loops if closed else opened).append(stroke)
-    return Joined(tuple(loops), tuple(opened), tuple(messages))
+    return JoinedStrokes(tuple(loops), tuple(opened), tuple(messages))
 
 
 def _whole(path: Path) -> bool:
@@ -79,12 +79,12 @@ def _around(p: Point, size: float) -> Iterator[tuple[int, int]]:
     return ((x + i, y + j) for i in (-1, 0, 1) for j in (-1, 0, 1))
 
 
-def _tip(runs: list[Stroke], end: tuple[int, int]) -> Point:
+def _tip(runs: list[SketchStroke], end: tuple[int, int]) -> Point:
     path = runs[end[0]].path
     return path.end if end[1] else path.start
 
 
-def _pairs(sketch: Sketch, runs: list[Stroke], gap: float) -> dict[tuple[int, int], tuple[int, int]]:
+def _pairs(sketch: Sketch, runs: list[SketchStroke], gap: float) -> dict[tuple[int, int], tuple[int, int]]:
     """Each run end and the end it joins, nearest first."""
     ends = [(i, side) for i in range(len(runs)) for side in (0, 1)]
     cells: dict[tuple[int, int], list[tuple[int, int]]] = {}
@@ -127,7 +127,9 @@ def _walk(
     return chain, at == head
 
 
-def _made(sketch: Sketch, runs: list[Stroke], chain: list[tuple[int, int]], closed: bool) -> tuple[Stroke, list[str]]:
+def _made(
+    sketch: Sketch, runs: list[SketchStroke], chain: list[tuple[int, int]], closed: bool
+) -> tuple[SketchStroke, list[str]]:
     parts = [runs[i].path if side == 0 else runs[i].path.reversed() for i, side in chain]
     names = tuple(dict.fromkeys(name for i, _ in chain for name in runs[i].names))
     curves: list[list[Curve]] = [list(part.curves) for part in parts]
@@ -142,7 +144,7 @@ def _made(sketch: Sketch, runs: list[Stroke], chain: list[tuple[int, int]], clos
             told.append(f"A gap of {gap:.2f} mm at {sketch.place(middle)} was closed.")
         curves[k - 1][-1] = ended(curves[k - 1][-1], middle)
         curves[k][0] = ended(curves[k][0].reversed(), middle).reversed()
-    return Stroke(names, Path(tuple(c for part in curves for c in part))), told
+    return SketchStroke(names, Path(tuple(c for part in curves for c in part))), told
 
 
 def _without_specks(path: Path) -> Path:

@@ -13,7 +13,7 @@ from collections.abc import Iterator
 from pathlib import Path as FilePath
 from typing import Any
 
-from kit.blocks.strokes import UNITS, Sketch, Stroke, ellipse, ended, finite
+from kit.blocks.strokes import UNITS, Sketch, SketchStroke, ellipse, ended, finite
 from kit.errors import KitError
 from kit.geometry import Arc, Cubic, Curve, Line, Path, Point, Vector
 
@@ -54,7 +54,7 @@ def read_dxf(path: FilePath, *, unit: str = "") -> Sketch:
 
 def _sketch(doc: Any, file: str, factor: float, messages: list[str]) -> Sketch:
     hidden = {layer.dxf.name for layer in doc.layers if layer.is_off() or layer.is_frozen()}
-    strokes: list[Stroke] = []
+    strokes: list[SketchStroke] = []
     skipped: dict[str, int] = {}
     left = 0
     for entity in _flat(doc, file):
@@ -68,7 +68,7 @@ def _sketch(doc: Any, file: str, factor: float, messages: list[str]) -> Sketch:
             continue
         curves = [c for c in _curves(entity, factor, file) if c.length > 1e-6]
         if curves:
-            strokes.append(Stroke((layer,), _joined(curves)))
+            strokes.append(SketchStroke((layer,), _joined(curves)))
     if left:
         messages.append(f"{left} lines on layers that are switched off are left out.")
     if skipped:

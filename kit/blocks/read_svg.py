@@ -16,7 +16,7 @@ from pathlib import Path as FilePath
 from typing import Any
 from xml.parsers import expat
 
-from kit.blocks.strokes import UNITS, Sketch, Stroke, ellipse, ended, finite
+from kit.blocks.strokes import UNITS, Sketch, SketchStroke, ellipse, ended, finite
 from kit.errors import KitError
 from kit.geometry import Cubic, Curve, Line, Path, Point
 
@@ -65,7 +65,7 @@ def read_svg(path: FilePath, *, unit: str = "", dpi: float = 96.0, gap: float = 
                 if c.length > (gap if isinstance(seg, svgelements.Close) else 1e-6)
             ]
             if curves:
-                strokes.append(Stroke(names, _joined(curves)))
+                strokes.append(SketchStroke(names, _joined(curves)))
     return Sketch(path.name, tuple(strokes), tuple(messages), down=True)
 
 

@@ -57,7 +57,7 @@ MEASURES = ("waist_girth", "hip_girth", "waist_to_hip")
 
 
 @dataclass(frozen=True)
-class HalfPlan:
+class SkirtHalf:
     """One half on paper: the waist with its darts and the side seam from waist to hem."""
 
     waist: Waist
@@ -71,8 +71,8 @@ class SkirtPlan:
     hip: float
     hip_level: float
     hem_level: float
-    front: HalfPlan
-    back: HalfPlan
+    front: SkirtHalf
+    back: SkirtHalf
 
 
 @lru_cache(maxsize=32)
@@ -109,7 +109,7 @@ def plan(body: Body) -> SkirtPlan:
     if hem > -deep - 50:
         raise refusal(body, "waist_to_hip", "below_hem", "hip_girth")
     line = Path((curve, Line(end, Point(hip, hem))))
-    return SkirtPlan(hip, -deep, hem, HalfPlan(waist_front, line), HalfPlan(waist_back, line))
+    return SkirtPlan(hip, -deep, hem, SkirtHalf(waist_front, line), SkirtHalf(waist_back, line))
 
 
 def _waists(
@@ -130,7 +130,7 @@ def _waists(
     return waist, other.moved(Vector(0.0, waist.path.end.y - other.path.end.y)), gain
 
 
-def _halves(front: BenchPiece, back: BenchPiece, draft: SkirtPlan) -> tuple[tuple[BenchPiece, HalfPlan], ...]:
+def _halves(front: BenchPiece, back: BenchPiece, draft: SkirtPlan) -> tuple[tuple[BenchPiece, SkirtHalf], ...]:
     return (front, draft.front), (back, draft.back)
 
 

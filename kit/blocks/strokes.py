@@ -15,7 +15,7 @@ UNITS = {"mm": 1.0, "cm": 10.0, "m": 1000.0, "inch": 25.4}
 
 
 @dataclass(frozen=True)
-class Stroke:
+class SketchStroke:
     """One drawn line, open or closed. `names` are what the file calls it: its own name or label first, then the
     layers and groups it lies in."""
 
@@ -29,7 +29,7 @@ class Sketch:
     that way. `messages` say what was assumed or left out, one sentence each."""
 
     file: str
-    strokes: tuple[Stroke, ...]
+    strokes: tuple[SketchStroke, ...]
     messages: tuple[str, ...] = ()
     down: bool = False
 

@@ -12,8 +12,8 @@ from dataclasses import dataclass, field
 from pathlib import Path as FilePath
 from typing import Any
 
-from kit.blocks.joining import Joined, join, loop_from_corner
-from kit.blocks.strokes import UNITS, Sketch, Stroke
+from kit.blocks.joining import JoinedStrokes, join, loop_from_corner
+from kit.blocks.strokes import UNITS, Sketch, SketchStroke
 from kit.blocks.traced import Traced
 from kit.blocks.traced_outline import EdgeEnd, TracedOutline, laid, named_edges
 from kit.errors import KitError, near
@@ -248,11 +248,11 @@ def _scaled(sketch: Sketch, scale: float) -> Sketch:
         return sketch
     from kit.blocks.strokes import enlarged
 
-    strokes = tuple(Stroke(s.names, enlarged(s.path, scale)) for s in sketch.strokes)
+    strokes = tuple(SketchStroke(s.names, enlarged(s.path, scale)) for s in sketch.strokes)
     return Sketch(sketch.file, strokes, (*sketch.messages, f"Enlarged {scale:g} times."), sketch.down)
 
 
-def _on(sketch: Sketch, layer: str) -> tuple[Stroke, ...]:
+def _on(sketch: Sketch, layer: str) -> tuple[SketchStroke, ...]:
     if not layer:
         return sketch.strokes
     found = tuple(s for s in sketch.strokes if layer in s.names)
@@ -265,7 +265,7 @@ def _on(sketch: Sketch, layer: str) -> tuple[Stroke, ...]:
     return found
 
 
-def _known(strokes: tuple[Stroke, ...], check: Any, file: str) -> Stroke | None:
+def _known(strokes: tuple[SketchStroke, ...], check: Any, file: str) -> SketchStroke | None:
     """The stroke a named known line is."""
     if check is None:
         return None
@@ -289,7 +289,7 @@ def _known(strokes: tuple[Stroke, ...], check: Any, file: str) -> Stroke | None:
     return found[0]
 
 
-def _outlines(sketch: Sketch, joined: Joined, turn: float) -> tuple[tuple[TracedOutline, ...], list[str]]:
+def _outlines(sketch: Sketch, joined: JoinedStrokes, turn: float) -> tuple[tuple[TracedOutline, ...], list[str]]:
     found: list[TracedOutline] = []
     told: list[str] = []
     small: list[float] = []
@@ -332,7 +332,7 @@ def _outlines(sketch: Sketch, joined: Joined, turn: float) -> tuple[tuple[Traced
     )
 
 
-def _gapes(sketch: Sketch, run: Stroke) -> str:
+def _gapes(sketch: Sketch, run: SketchStroke) -> str:
     called = f"'{run.names[0]}'" if run.names else "a line"
     a, b = run.path.start, run.path.end
     return (
@@ -341,7 +341,7 @@ def _gapes(sketch: Sketch, run: Stroke) -> str:
     )
 
 
-def _check(found: TracedFile, check: tuple[Any, Any], stroke: Stroke | None) -> None:
+def _check(found: TracedFile, check: tuple[Any, Any], stroke: SketchStroke | None) -> None:
     line, said = check
     wanted = float(length(said, where="the known line's length"))
     if stroke is not None:

@@ -25,7 +25,7 @@ _BETWEEN = 0.2  # of a step from the middle between two sizes: told as lying bet
 
 
 @dataclass(frozen=True)
-class Fit:
+class GirthFit:
     """One girth against the chart: `value` in mm, the nearest `size`, and `off` (mm, body less that size)."""
 
     name: str
@@ -39,7 +39,7 @@ class Advice:
     """The `size` to draw, how each girth `fits`, the advice in `sentences`, and the fit `changes` the body asks for."""
 
     size: str
-    fits: tuple[Fit, ...]
+    fits: tuple[GirthFit, ...]
     sentences: tuple[str, ...]
     changes: tuple[Proposal, ...] = ()
 
@@ -78,13 +78,13 @@ def advise(body: Body, chart: SizeChart, system: System = "cm") -> Advice:
     return Advice(size, tuple(fits.values()), tuple(sentences), changes)
 
 
-def _fit(name: str, value: float, chart: SizeChart) -> Fit:
+def _fit(name: str, value: float, chart: SizeChart) -> GirthFit:
     row = chart.table[name]
     column = min(range(len(row)), key=lambda i: (abs(row[i] - value), -i))  # halfway: the larger
-    return Fit(name, value, chart.sizes[column], value - row[column])
+    return GirthFit(name, value, chart.sizes[column], value - row[column])
 
 
-def _lead(fits: dict[str, Fit], chart: SizeChart) -> tuple[str, float]:
+def _lead(fits: dict[str, GirthFit], chart: SizeChart) -> tuple[str, float]:
     """The girth that decides, and how much fuller (mm) the bust is when the upper chest does."""
     if "bust_girth" in fits and "upper_chest_girth" in fits:
         column = chart.sizes.index(fits["upper_chest_girth"].size)
@@ -94,7 +94,7 @@ def _lead(fits: dict[str, Fit], chart: SizeChart) -> tuple[str, float]:
     return next(name for name in chart.keys if name in fits), 0.0
 
 
-def _draw(fit: Fit, chart: SizeChart, system: System) -> str:
+def _draw(fit: GirthFit, chart: SizeChart, system: System) -> str:
     row = chart.table[fit.name]
     told = {"measure": said(fit.name), "value": both(fit.value, system), "size": fit.size}
     step = row[-1] - row[-2] if len(row) > 1 else 40.0
@@ -110,7 +110,7 @@ def _draw(fit: Fit, chart: SizeChart, system: System) -> str:
     return say("body.advice_draw", told)
 
 
-def _blends(fits: dict[str, Fit], size: str, chart: SizeChart, lead: str, system: System) -> Iterator[str]:
+def _blends(fits: dict[str, GirthFit], size: str, chart: SizeChart, lead: str, system: System) -> Iterator[str]:
     drawn = chart.sizes.index(size)
     for name, key in (("waist_girth", "body.advice_waist"), ("hip_girth", "body.advice_hip")):
         fit = fits.get(name)
@@ -120,7 +120,7 @@ def _blends(fits: dict[str, Fit], size: str, chart: SizeChart, lead: str, system
         yield say(key, measure=said(name), value=both(fit.value, system), size=fit.size, way=way)
 
 
-def _between(fits: dict[str, Fit], size: str) -> str:
+def _between(fits: dict[str, GirthFit], size: str) -> str:
     """The name of the size between that these blends make, as the chart knows it."""
     waist, hip = (fits.get(name) for name in ("waist_girth", "hip_girth"))
     at = waist.size if waist else ""

@@ -12,7 +12,7 @@ from typing import Literal, get_args
 
 from nbformat import NotebookNode
 
-from kit.booklet.model import Block, Booklet, Part, SewStep
+from kit.booklet.model import Block, Booklet, BookletPart, SewStep
 
 Audience = Literal["class", "buyers"]
 AUDIENCES: tuple[Audience, ...] = get_args(Audience)
@@ -38,7 +38,7 @@ def for_buyers(book: Booklet) -> Booklet:
     return replace(book, worksheet=(), apart=book.worksheet, fittings=(), index=(), sewing=sewing)
 
 
-def _without_references(part: Part) -> Part:
+def _without_references(part: BookletPart) -> BookletPart:
     def plain(block: Block) -> Block:
         if not isinstance(block, SewStep):
             return block

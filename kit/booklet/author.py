@@ -16,7 +16,7 @@ from urllib.parse import urldefrag
 from PIL import Image, ImageOps
 
 from kit.booklet.fetch import LessonFolder
-from kit.booklet.model import Mark, Photo
+from kit.booklet.model import FilmMark, ShownPhoto
 from kit.errors import KitError
 from kit.lesson.pattern import LessonInfo, Pattern
 
@@ -25,23 +25,23 @@ LARGEST_SIDE = 1600
 _MOST_PIXELS = 120_000_000
 
 
-def photos_for(key: str, pattern: Pattern, folder: LessonFolder) -> tuple[Photo, ...]:
+def photos_for(key: str, pattern: Pattern, folder: LessonFolder) -> tuple[ShownPhoto, ...]:
     """The photos beside the step `key`, in the order they were written. A photo that cannot be read is left out and
     noted in `folder.left_out`."""
     found = (_photo(p.file, p.alt, p.caption, folder) for p in pattern.lesson.photos if p.beside == key)
     return tuple(photo for photo in found if photo is not None)
 
 
-def cover_picture(info: LessonInfo, folder: LessonFolder) -> Photo | None:
+def cover_picture(info: LessonInfo, folder: LessonFolder) -> ShownPhoto | None:
     """The author's picture for the cover, if there is one that can be read."""
     return _photo(info.cover, info.cover_alt, "", folder) if info.cover else None
 
 
-def video_marks(key: str, pattern: Pattern) -> tuple[Mark, ...]:
+def video_marks(key: str, pattern: Pattern) -> tuple[FilmMark, ...]:
     """Where films show the step `key`: a clock reading and the address that begins there (W3C Media Fragments URI 1.0,
     section 4.2.1: `#t=` and a time in seconds)."""
     return tuple(
-        Mark(clock(at), starting(video.address, at))
+        FilmMark(clock(at), starting(video.address, at))
         for video in pattern.lesson.videos
         for name, at in video.marks
         if name == key
@@ -77,9 +77,9 @@ def picture_data(file: str, folder: LessonFolder) -> str:
     return f"data:image/{kind};base64,{base64.b64encode(data).decode('ascii')}"
 
 
-def _photo(file: str, alt: str, caption: str, folder: LessonFolder) -> Photo | None:
+def _photo(file: str, alt: str, caption: str, folder: LessonFolder) -> ShownPhoto | None:
     try:
-        return Photo(picture_data(file, folder), alt, caption)
+        return ShownPhoto(picture_data(file, folder), alt, caption)
     except KitError as error:
         folder.left_out.append(str(error))
         return None

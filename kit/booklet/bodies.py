@@ -82,7 +82,7 @@ _UNCLEAR: Mapping[str, str] = {
 
 
 @dataclass(frozen=True)
-class Row:
+class PersonRow:
     """One person of the table: its `line` in the file, `name` (empty where the table gives none), `values` in mm by
     measurement, and the `trouble` that its cells make, empty when they can be read. `more` are cells of columns the kit
     does not know, read as lengths by their headings: a lesson may have measurements of its own."""
@@ -99,7 +99,7 @@ class People:
     """A table of bodies as read: its `rows`, which column was taken for which measurement (`taken`), and the
     columns left aside, each with the reason (`ignored`)."""
 
-    rows: tuple[Row, ...]
+    rows: tuple[PersonRow, ...]
     taken: tuple[tuple[str, str], ...]
     ignored: tuple[tuple[str, str], ...]
 
@@ -226,7 +226,7 @@ def _row(
     columns: Mapping[int, tuple[str, Unit | None]],
     labels: Sequence[int],
     units: Unit,
-) -> Row:
+) -> PersonRow:
     name = " ".join(cells[index] for index in labels if index < len(cells) and cells[index])
     values: list[tuple[str, float]] = []
     troubles = []
@@ -240,7 +240,7 @@ def _row(
             values.append((measure, _length(text, unit or units)))
         except KitError as error:
             troubles.append(str(error.at(said(measure))))
-    return Row(line, name, tuple(values), " ".join(troubles))
+    return PersonRow(line, name, tuple(values), " ".join(troubles))
 
 
 def _more(
@@ -369,7 +369,7 @@ def work_bodies(
     return made
 
 
-def _question(portion: Sequence[Row]) -> str:
+def _question(portion: Sequence[PersonRow]) -> str:
     rows = json.dumps([[row.name, {**dict(row.more), **dict(row.values)}] for row in portion])
     return f"import kit.booklet.bodies\nkit.booklet.bodies.send(globals(), {rows!r})"
 

@@ -35,7 +35,7 @@ from kit.booklet.put_in_place import alone_for, put_in_place, writable
 from kit.booklet.run_notebook import Ran, read_notebook, run_notebook
 from kit.booklet.screen import screen
 from kit.booklet.theme_file import BookTheme, read_theme
-from kit.booklet.typeset import Set, Waiting, set_in_type
+from kit.booklet.typeset import Set, WaitingTypesetter, set_in_type
 from kit.booklet.typesetter import need_typesetter
 from kit.cloth.kept_lays import Kept
 from kit.diagnostic import reading
@@ -115,7 +115,7 @@ def build(
     book_node = read_notebook(notebook)
     names = (*asked.files, *(f"pages-{paper.name}.pdf" for paper in papers), *DATA)
     writable(out, names)
-    with Waiting() if asked.prints else nullcontext() as waiting:
+    with WaitingTypesetter() if asked.prints else nullcontext() as waiting:
         with stage("notebook"), speaking(language or SOURCE):
             progress(say("building.running", notebook=notebook.name))
             ran = run_notebook(
@@ -209,7 +209,7 @@ class Writing:
     audience: Audience = "class"
     keep: bool = False
     """Whether the booklet in each form is kept, for who looks at it again."""
-    waiting: Waiting | None = None
+    waiting: WaitingTypesetter | None = None
     _books: dict[str, Booklet] = field(default_factory=dict)
 
     def all(self, meanwhile: Callable[[], None] = lambda: None) -> None:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import dataclass
 
-from kit.booklet.forms import PHONE, PX, Form, Room
+from kit.booklet.forms import PHONE, PX, Form, PictureRoom
 from kit.booklet.handover import Handover
 from kit.booklet.model import Table
 from kit.booklet.pictures import Inks, Picture, picture
@@ -113,20 +113,20 @@ def lay_pictures(pattern: Pattern, bought: Shopping, form: Form, inks: Inks) -> 
     """A picture of each cutting layout, all at one scale and upright."""
     if not bought.lays:
         return ()
-    room = Room((form.measure - 1) * PX, (form.depth - 24) * PX)
+    room = PictureRoom((form.measure - 1) * PX, (form.depth - 24) * PX)
     wide = _drawn(pattern, bought, room, inks)
     narrow = _drawn(pattern, bought, PHONE, inks) if inks.phone else [None] * len(wide)
-    high = Room(room.width, 4 * room.height)
+    high = PictureRoom(room.width, 4 * room.height)
     return tuple(
         picture(drawing, f"lay-{i}", high, inks, narrow=small, phone=PHONE.times(4))
         for i, (drawing, small) in enumerate(zip(wide, narrow, strict=True))
     )
 
 
-def _drawn(pattern: Pattern, bought: Shopping, room: Room, inks: Inks) -> list[Drawing]:
+def _drawn(pattern: Pattern, bought: Shopping, room: PictureRoom, inks: Inks) -> list[Drawing]:
     """The layouts at one scale, for a picture as wide as `room` with the letters that all pictures have there."""
     letters = inks.theme.texts["small"].size / THEME.texts["small"].size
-    given = Room(room.width / letters, room.height / letters)
+    given = PictureRoom(room.width / letters, room.height / letters)
     scale = shared_scale(bought.lays, given)
     least = _SCREEN_LEAST if inks.phone else _LEAST
     return [lay_drawing(lay, pattern, room=given, scale=scale, least=least) for lay in bought.lays]

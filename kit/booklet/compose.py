@@ -18,13 +18,24 @@ from kit.booklet.fetch import LessonFolder
 from kit.booklet.fit_notes import fit_notes
 from kit.booklet.fitting_notes import fitting_links, fitting_notes
 from kit.booklet.flow import flow, numbers
-from kit.booklet.forms import PHONE, PX, SCREEN, Form, Room
+from kit.booklet.forms import PHONE, PX, SCREEN, Form, PictureRoom
 from kit.booklet.handover import Handover
 from kit.booklet.html import contents
 from kit.booklet.live_values import fill_title, live
 from kit.booklet.marking import marking
 from kit.booklet.measuring import measuring, said
-from kit.booklet.model import Booklet, Cover, DraftStep, IndexEntry, Part, Photo, PieceCard, SewStep, Table, Words
+from kit.booklet.model import (
+    Booklet,
+    BookletPart,
+    Cover,
+    DraftStep,
+    IndexEntry,
+    PieceCard,
+    SewStep,
+    ShownPhoto,
+    Table,
+    Words,
+)
 from kit.booklet.pictures import COVER, Inks, Picture, picture
 from kit.booklet.setting import Setter
 from kit.booklet.tables import (
@@ -197,7 +208,7 @@ def _legend(book: Booklet, inks: Inks) -> tuple[Picture, ...]:
         book.fit_changes,
     )
     used = frozenset[str]().union(*(each.signs for each in _pictures(shown)))
-    room = Room(WIDE * PX, HIGH * PX)
+    room = PictureRoom(WIDE * PX, HIGH * PX)
     return tuple(picture(each.drawing, f"legend-{each.sign}", room, inks, each.said) for each in legend(used))
 
 
@@ -255,7 +266,7 @@ def _setter(given: Handover, notebook: NotebookNode, folder: LessonFolder, form:
 
 
 def _cover(
-    pattern: Pattern, findings: Iterable[Finding], form: Form, inks: Inks, photo: Photo | None, logo: str
+    pattern: Pattern, findings: Iterable[Finding], form: Form, inks: Inks, photo: ShownPhoto | None, logo: str
 ) -> Cover:
     info = pattern.lesson
     facts = [(say("booklet.drafted_for"), _body(pattern))]
@@ -267,8 +278,8 @@ def _cover(
     if len(troubles) > _MOST:
         rest = len(troubles) - _MOST + 1
         troubles = [*troubles[: _MOST - 1], say("booklet.more_findings", count=rest)]
-    large = Room(form.measure * PX, form.depth * (0.36 if troubles else COVER_SHARE) * PX)
-    small = Room(form.measure * 0.36 * PX, form.depth * 0.2 * PX)
+    large = PictureRoom(form.measure * PX, form.depth * (0.36 if troubles else COVER_SHARE) * PX)
+    small = PictureRoom(form.measure * 0.36 * PX, form.depth * 0.2 * PX)
     views = picture(cover_drawing(pattern), "cover-views", small if photo else large, inks, paper=COVER)
     return Cover(
         title=info.title,
@@ -289,14 +300,14 @@ def _on_body(pattern: Pattern, form: Form, inks: Inks, left: float) -> Picture |
         return None
     drawing = beside(pattern, *views)
     least, most = (form.depth * share for share in ON_BODY_SHARES)
-    room = Room(form.measure * PX, min(max(left, least), most) * PX)
+    room = PictureRoom(form.measure * PX, min(max(left, least), most) * PX)
     key = "on_body" if views[0].how == "worn" else "on_body_to_scale"
     return picture(drawing, "on-body", room, inks, say(f"booklet.{key}", body=pattern.body.said))
 
 
 def _finished_picture(pattern: Pattern, form: Form, inks: Inks) -> Picture | None:
     """The garment laid flat with its finished measurements, from the side where more of them can be drawn."""
-    room = Room(form.measure * PX, min(82.0 * form.letters, form.depth * 0.5) * PX)
+    room = PictureRoom(form.measure * PX, min(82.0 * form.letters, form.depth * 0.5) * PX)
     seen: tuple[View, ...] = ("back", "front")
     system = pattern.lesson.units
     drawings = {view: laid_flat(pattern, view, system, room, 1.06 * form.letters) for view in seen}
@@ -325,7 +336,7 @@ def _cards(pattern: Pattern, form: Form, inks: Inks) -> tuple[PieceCard, ...]:
     sizes = {strip.name: strip_size(strip, pattern.lesson.units) for strip in pattern.strips}
     across = form.cards_across(len(pattern.pieces) + len(pattern.strips))
     width = (form.measure - 5 * (across - 1)) / across - 1.0
-    room = Room(width * PX, min(52.0, form.depth * 0.26) * PX * form.letters)
+    room = PictureRoom(width * PX, min(52.0, form.depth * 0.26) * PX * form.letters)
     return tuple(
         PieceCard(
             small.number,
@@ -339,7 +350,9 @@ def _cards(pattern: Pattern, form: Form, inks: Inks) -> tuple[PieceCard, ...]:
                 ),
                 *([sizes[small.name]] if small.name in sizes else []),
             ),
-            picture(small.drawing, f"piece-{small.number}-{small.name}", Room(room.width, 2 * room.height), inks),
+            picture(
+                small.drawing, f"piece-{small.number}-{small.name}", PictureRoom(room.width, 2 * room.height), inks
+            ),
         )
         for small in thumbnails(pattern, room, form.letters)
     )
@@ -350,7 +363,7 @@ def _gauge(pattern: Pattern, form: Form, inks: Inks) -> Picture | None:
     if not pattern.lesson.stretch:
         return None
     drawing = stretch_gauge(pattern.lesson.stretch, pattern.lesson.units)
-    room = Room(form.measure * PX, 34.0 * PX)
+    room = PictureRoom(form.measure * PX, 34.0 * PX)
     return picture(drawing, "stretch-gauge", room, inks, say("booklet.stretch_gauge_note"))
 
 
@@ -373,7 +386,7 @@ def _index(pattern: Pattern, at: dict[str, int]) -> tuple[IndexEntry, ...]:
     )
 
 
-def _texts(parts: Iterable[Part], words: Iterable[Words], cards: Iterable[PieceCard]) -> list[str]:
+def _texts(parts: Iterable[BookletPart], words: Iterable[Words], cards: Iterable[PieceCard]) -> list[str]:
     """Every text a reader meets, to look for words that want explaining."""
     found = [str(block.html) for block in words]
     for part in parts:

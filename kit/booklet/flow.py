@@ -9,7 +9,7 @@ from dataclasses import dataclass
 from markupsafe import Markup
 from nbformat import NotebookNode
 
-from kit.booklet.model import Block, Part, Words
+from kit.booklet.model import Block, BookletPart, Words
 from kit.booklet.paging import Placing, share_out
 from kit.booklet.setting import Planned, Setter
 from kit.language import say
@@ -28,9 +28,9 @@ class Flow:
     """A lesson's words and steps in order: `opening` before the first step, `drafting`, `sewing`, `closing`."""
 
     opening: tuple[Words, ...]
-    drafting: Part
-    sewing: Part
-    closing: Part
+    drafting: BookletPart
+    sewing: BookletPart
+    closing: BookletPart
 
 
 @dataclass(frozen=True)
@@ -145,7 +145,7 @@ class _Order:
             source = source[found.end() :]
         return self.setter.markdown(source, item.attachments)
 
-    def part(self, title: str, items: list[_Item]) -> Part:
+    def part(self, title: str, items: list[_Item]) -> BookletPart:
         """A section; a heading that opens it in the notebook becomes its title."""
         if items and isinstance(items[0], _Text):
             found = _HEADING.match(items[0].source)
@@ -165,7 +165,7 @@ class _Order:
         for plan in planned:
             blocks.append(plan.block(placings[at : at + len(plan.units)]))
             at += len(plan.units)
-        return Part(title, tuple(blocks))
+        return BookletPart(title, tuple(blocks))
 
     def _planned(self, item: _Item) -> Planned | None:
         if isinstance(item, StepRecord):

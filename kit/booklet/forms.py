@@ -14,15 +14,15 @@ from kit.errors import KitError, near
 PX = 96 / 25.4  # CSS px in a mm
 
 
-class Room(NamedTuple):
+class PictureRoom(NamedTuple):
     """The most a picture may measure, in CSS px (1/96 in)."""
 
     width: float
     height: float
 
-    def times(self, share: float) -> Room:
+    def times(self, share: float) -> PictureRoom:
         """The same width, and so much of the height."""
-        return Room(self.width, self.height * share)
+        return PictureRoom(self.width, self.height * share)
 
 
 @dataclass(frozen=True)
@@ -58,8 +58,8 @@ class Form:
         """The width in mm of a picture beside its text, its frame included."""
         return self.measure * 0.6 if self.beside else self.measure
 
-    def _room(self, width: float, height: float) -> Room:
-        return Room((width - 4.4) * PX, height * PX)  # the frame of a picture takes 2.2 mm at each side
+    def _room(self, width: float, height: float) -> PictureRoom:
+        return PictureRoom((width - 4.4) * PX, height * PX)  # the frame of a picture takes 2.2 mm at each side
 
     @property
     def columns(self) -> int:
@@ -67,31 +67,31 @@ class Form:
         return 12 if self.letters == 1 else 4
 
     @property
-    def step(self) -> Room:
+    def step(self) -> PictureRoom:
         """A picture beside or under the text of a step."""
         if self.beside:
             return self._room(self.picture_width, min(78.0, self.depth * 0.32))
         return self._room(self.measure, self.depth * 0.42)
 
     @property
-    def across(self) -> Room:
+    def across(self) -> PictureRoom:
         """A wide picture under the text, over the whole measure."""
         return self._room(self.measure, min(86.0, self.depth * 0.4))
 
     @property
-    def full(self) -> Room:
+    def full(self) -> PictureRoom:
         """A picture that takes most of a page."""
         return self._room(self.measure, self.depth * 0.62)
 
     @property
-    def stage(self) -> Room:
+    def stage(self) -> PictureRoom:
         """One of two pictures in a row, or one of several under each other in a narrow form."""
         if self.measure < 120 or self.letters > 1.2:
             return self._room(self.measure, self.depth * (0.3 if self.letters == 1 else 0.24))
         return self._room((self.measure - 5) / 2, min(70.0, self.depth * 0.28))
 
     @property
-    def close(self) -> Room:
+    def close(self) -> PictureRoom:
         """One of three pictures in a row."""
         return self._room((self.measure - 10) / 3, self.stage.height / PX)
 
@@ -110,7 +110,7 @@ class Form:
         return self.measure * 0.36 if self.letters == 1 else self.measure
 
     @property
-    def fit(self) -> Room:
+    def fit(self) -> PictureRoom:
         """The picture of a fit change, beside its text or over it."""
         return self._room(self.fit_width, min(48.0, self.depth * 0.2))
 
@@ -125,7 +125,7 @@ class Form:
         return self.stage.width < self.across.width * 0.75
 
 
-PHONE = Room(334.0, 520.0)
+PHONE = PictureRoom(334.0, 520.0)
 """What a picture gets on a screen 390 CSS px wide: its width beside the page's margins and the picture's frame."""
 SCREEN = Form("screen", 184, 297, 18, 20, 20, 20, 10.5, screen=True)
 FORMS: dict[str, Form] = {

@@ -59,7 +59,7 @@ class FittingResult:
 
 
 @dataclass(frozen=True)
-class Advice:
+class MendingAdvice:
     """What mends a lesson that cannot be drafted, or fails its proof, with the values that stand or (`own`) with those
     it was written with. `trouble` is the refusal, or the proof's errors."""
 
@@ -71,7 +71,7 @@ class Advice:
 class Refused(KitError):
     """A draft that was refused, with what mends it."""
 
-    advice: tuple[Advice, ...] = ()
+    advice: tuple[MendingAdvice, ...] = ()
 
 
 @dataclass(frozen=True)
@@ -88,7 +88,7 @@ class Handover:
     fittings: tuple[FittingResult, ...] = ()
     names: tuple[tuple[str, str], ...] = ()
     genders: tuple[tuple[str, str], ...] = ()
-    advice: tuple[Advice, ...] = ()
+    advice: tuple[MendingAdvice, ...] = ()
 
 
 def work(
@@ -224,7 +224,7 @@ def _chart(drafted: _Drafted, pattern: Pattern) -> list[SizeRow]:
     return rows
 
 
-def advice(lesson: Any) -> tuple[Advice, ...]:
+def advice(lesson: Any) -> tuple[MendingAdvice, ...]:
     """What mends the lesson with its values as they stand, and with its own, where either fails."""
     from kit.proof.mending import remedies
     from kit.proof.prove import errors
@@ -241,11 +241,11 @@ def advice(lesson: Any) -> tuple[Advice, ...]:
             except KitError as error:
                 trouble = (str(error),)
         if trouble:
-            found.append(Advice(own, trouble, remedies(lesson, values=values)))
+            found.append(MendingAdvice(own, trouble, remedies(lesson, values=values)))
     return tuple(found)
 
 
-_Answer = Handover | KitError | tuple[KitError, tuple[Advice, ...]]
+_Answer = Handover | KitError | tuple[KitError, tuple[MendingAdvice, ...]]
 
 
 def send(

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from kit.body.measures import MEASUREMENTS, Measurement
-from kit.booklet.forms import PX, Form, Room
+from kit.booklet.forms import PX, Form, PictureRoom
 from kit.booklet.handover import Handover
 from kit.booklet.model import Measuring, Tape
 from kit.booklet.pictures import Inks, Picture, picture
@@ -65,5 +65,5 @@ def measuring(given: Handover, form: Form, inks: Inks) -> Measuring | None:
 def _side(names: tuple[str, ...], view: View, form: Form, inks: Inks) -> Picture | None:
     if not any(view in views(name) for name in names):
         return None
-    room = Room(form.measure * 0.46 * PX, min(135.0, form.depth * 0.52) * PX)
+    room = PictureRoom(form.measure * 0.46 * PX, min(135.0, form.depth * 0.52) * PX)
     return picture(measuring_figure(names, view), f"measuring-{view}", room, inks, say(f"booklet.{view}_view"))

@@ -11,7 +11,7 @@ from kit.booklet.pictures import Picture
 
 
 @dataclass(frozen=True)
-class Photo:
+class ShownPhoto:
     """A photo of the author's: a data: address, what it shows, and a caption."""
 
     address: str
@@ -31,7 +31,7 @@ class Cover:
     views: Picture
     facts: tuple[tuple[str, str], ...]
     troubles: tuple[str, ...] = ()
-    photo: Photo | None = None
+    photo: ShownPhoto | None = None
     logo: str = ""
 
 
@@ -117,7 +117,7 @@ class Words:
 
 
 @dataclass(frozen=True)
-class Mark:
+class FilmMark:
     """Where a film shows a step: a clock reading and the address that begins there."""
 
     clock: str
@@ -136,13 +136,13 @@ class DraftStep:
     numbers: tuple[tuple[str, str], ...]
     picture: Picture
     across: bool = False
-    photos: tuple[Photo, ...] = ()
-    marks: tuple[Mark, ...] = ()
+    photos: tuple[ShownPhoto, ...] = ()
+    marks: tuple[FilmMark, ...] = ()
     breaks: bool = False
 
 
 @dataclass(frozen=True)
-class Operation:
+class ToldOperation:
     """One operation of a sewing step: its sentences, and a picture of each stage worth showing. `breaks`: it begins a
     new page. `fitting` is what a try-on refers to: the key of its note, or of the chapter. `way` is how its pictures
     stand (`kit.booklet.paging`)."""
@@ -163,11 +163,11 @@ class SewStep:
     key: str
     title: str
     text: Markup
-    operations: tuple[Operation, ...]
+    operations: tuple[ToldOperation, ...]
     time: str = ""
     words: str = "before"
-    photos: tuple[Photo, ...] = ()
-    marks: tuple[Mark, ...] = ()
+    photos: tuple[ShownPhoto, ...] = ()
+    marks: tuple[FilmMark, ...] = ()
     breaks: bool = False
 
 
@@ -175,7 +175,7 @@ Block = Words | DraftStep | SewStep
 
 
 @dataclass(frozen=True)
-class Part:
+class BookletPart:
     """A run of blocks under one heading."""
 
     title: str
@@ -183,7 +183,7 @@ class Part:
 
 
 @dataclass(frozen=True)
-class Cloth:
+class ClothAdvice:
     """Cloth and notions. `advice` are (label, text) pairs: fibre, weight, drape, what to avoid, washing first; `gauge`
     is what its stretch is measured on."""
 
@@ -280,7 +280,7 @@ class Booklet:
     finished_picture: Picture | None
     ease_table: Table | None
     choices: Table | None
-    cloth: Cloth
+    cloth: ClothAdvice
     lays: tuple[Picture, ...]
     cut_table: Table
     marking: Marking
@@ -288,14 +288,14 @@ class Booklet:
     strip_table: Table | None
     cards: tuple[PieceCard, ...]
     printing: tuple[str, ...]
-    drafting: Part
+    drafting: BookletPart
     worksheet: tuple[SheetStep, ...]
-    sewing: Part
+    sewing: BookletPart
     fittings: tuple[FittingNote, ...]
     fit_changes: tuple[FitNote, ...]
     care: tuple[str, ...]
     variations: tuple[tuple[str, str], ...]
-    closing: Part
+    closing: BookletPart
     terms: tuple[tuple[str, str], ...]
     index: tuple[IndexEntry, ...]
     licence: str

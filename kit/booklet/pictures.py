@@ -11,7 +11,7 @@ from html import escape
 
 from markupsafe import Markup
 
-from kit.booklet.forms import PHONE, Form, Room
+from kit.booklet.forms import PHONE, Form, PictureRoom
 from kit.picture.drawing import Dimension, Drawing, Label
 from kit.picture.legend import signs_in
 from kit.picture.lettered import Growth, growth_of, lettered
@@ -61,12 +61,12 @@ class Inks:
 
 
 @dataclass(frozen=True)
-class Sketch:
+class UninkedPicture:
     """A picture not inked yet: `draw` gives its drawing for a room, so that it can be tried at several heights."""
 
-    draw: Callable[[Room], Drawing]
+    draw: Callable[[PictureRoom], Drawing]
     name: str
-    room: Room
+    room: PictureRoom
     caption: str = ""
     alt: str = ""
 
@@ -77,7 +77,7 @@ class Sketch:
     def inked(self, inks: Inks, share: float = 1.0, most: float = math.inf) -> Picture:
         """The picture with so much of its room's height, and no more than `most` CSS px of it."""
         room = self.room.times(share)
-        room = Room(room.width, min(room.height, most))
+        room = PictureRoom(room.width, min(room.height, most))
         narrow = self.draw(PHONE) if inks.phone else None
         return picture(self.draw(room), self.name, room, inks, self.caption, self.alt, narrow=narrow)
 
@@ -85,13 +85,13 @@ class Sketch:
 def picture(
     drawing: Drawing,
     name: str,
-    room: Room,
+    room: PictureRoom,
     inks: Inks,
     caption: str = "",
     alt: str = "",
     paper: str = "#ffffff",
     narrow: Drawing | None = None,
-    phone: Room = PHONE,
+    phone: PictureRoom = PHONE,
 ) -> Picture:
     """`drawing` fitted inside `room` on `paper`. `name` makes its ids its own; `alt` replaces the drawing's own
     alternative text. A narrow screen gets it with its texts placed anew, as they keep their size there, or the drawing
@@ -112,7 +112,7 @@ def picture(
     return Picture(Markup(text), said, caption, width, height, signs_in(drawing), other)
 
 
-def _inked(drawing: Drawing, alt: str, room: Room, theme: Theme) -> str:
+def _inked(drawing: Drawing, alt: str, room: PictureRoom, theme: Theme) -> str:
     return written(lettered(replace(drawing, alt=alt), round(room.width), round(room.height), theme), theme)
 
 

@@ -20,7 +20,7 @@ from kit.diagnostic import message, reading
 from kit.errors import KitError
 from kit.lesson.another import find_lesson
 from kit.lesson.lesson import values_for
-from kit.proof.ranges import Mixture, Reach, mixtures, reaches
+from kit.proof.ranges import Mixture, RangeTried, mixtures, reaches
 from kit.units import System
 
 MIMETYPE = "application/vnd.lessonkit.ranges"
@@ -36,13 +36,13 @@ _QUICK = (0, 4, 9, 10, 14, 19)
 
 
 @dataclass(frozen=True)
-class Told:
+class PortionTold:
     """One portion of the answer: what it was of, the single moves and the mixtures in it."""
 
     title: str
     system: System
     sizes: tuple[str, ...]
-    reaches: tuple[Reach, ...] = ()
+    reaches: tuple[RangeTried, ...] = ()
     mixtures: tuple[Mixture, ...] = ()
 
 
@@ -53,13 +53,13 @@ class Ranges:
     title: str
     system: System
     sizes: tuple[str, ...]
-    reaches: tuple[Reach, ...]
+    reaches: tuple[RangeTried, ...]
     mixtures: tuple[Mixture, ...]
 
     @property
-    def failing(self) -> dict[str, list[Reach]]:
+    def failing(self) -> dict[str, list[RangeTried]]:
         """The parameters that do not hold over their range, with the sizes in which they fail."""
-        found: dict[str, list[Reach]] = {}
+        found: dict[str, list[RangeTried]] = {}
         for reach in self.reaches:
             if not reach.whole:
                 found.setdefault(reach.parameter.name, []).append(reach)
@@ -96,7 +96,7 @@ def send(namespace: Mapping[str, Any], portion: int, mend: bool = True) -> None:
     `kit.booklet.handover` does, and for its reason)."""
     from IPython.display import publish_display_data
 
-    answer: Told | KitError
+    answer: PortionTold | KitError
     try:
         answer = told(find_lesson(namespace), portion, mend)
     except KitError as error:
@@ -104,7 +104,7 @@ def send(namespace: Mapping[str, Any], portion: int, mend: bool = True) -> None:
     publish_display_data({MIMETYPE: base64.b64encode(pickle.dumps(answer)).decode("ascii")})
 
 
-def told(lesson: Any, portion: int, mend: bool = True) -> Told:
+def told(lesson: Any, portion: int, mend: bool = True) -> PortionTold:
     """The portion of that number: first those of the sizes, then those of the mixtures, size after size. `mend`:
     remedies are looked for."""
     bodies = bodies_of(lesson)
@@ -116,13 +116,13 @@ def told(lesson: Any, portion: int, mend: bool = True) -> Told:
                 for body in bodies[portion::_SIZES]
                 for reach in reaches(lesson.definition, body, values_for(lesson, body), lesson.units)
             ]
-            return Told(*head, reaches=tuple(map(_plain, moves)))
+            return PortionTold(*head, reaches=tuple(map(_plain, moves)))
         number = portion - _SIZES
         body = bodies[number % len(bodies)]
         drawn = mixtures(
             lesson.definition, body, _PORTION, seed=_SEED + number // len(bodies), system=lesson.units, mend=mend
         )
-        return Told(*head, mixtures=tuple(drawn))
+        return PortionTold(*head, mixtures=tuple(drawn))
 
 
 def bodies_of(lesson: Any) -> tuple[Body, ...]:
@@ -132,7 +132,7 @@ def bodies_of(lesson: Any) -> tuple[Body, ...]:
     return tuple(lesson.sizes[name] for name in lesson.sizes.names)
 
 
-def _plain(reach: Reach) -> Reach:
+def _plain(reach: RangeTried) -> RangeTried:
     """Without what cannot leave the kernel: functions written in the notebook."""
     return replace(reach, parameter=replace(reach.parameter, at_least=None, at_most=None, follows=None))
 
@@ -177,11 +177,11 @@ def ranges_of(
     )
 
 
-def _read(answer: str) -> Told:
+def _read(answer: str) -> PortionTold:
     if not answer:
         raise KitError(message("refusal.no_answer"), do=message("refusal.no_answer_do"))
     found = pickle.loads(base64.b64decode(answer))
     if isinstance(found, KitError):
         raise found
-    assert isinstance(found, Told)
+    assert isinstance(found, PortionTold)
     return found

@@ -12,11 +12,11 @@ from functools import cached_property
 
 from markupsafe import Markup
 
-from kit.booklet.forms import PX, Form, Room
+from kit.booklet.forms import PX, Form, PictureRoom
 from kit.booklet.measuring import said
-from kit.booklet.model import Block, DraftStep, Mark, Operation, Photo, SewStep, Words
+from kit.booklet.model import Block, DraftStep, FilmMark, SewStep, ShownPhoto, ToldOperation, Words
 from kit.booklet.paging import Placing, Tall, Unit, Way
-from kit.booklet.pictures import Inks, Sketch
+from kit.booklet.pictures import Inks, UninkedPicture
 from kit.booklet.tables import number
 from kit.booklet.type import SERIF, lines
 from kit.language import say
@@ -65,8 +65,8 @@ class Setter:
     fill: Fill
     markdown: Callable[[str, dict[str, object]], Markup]
     title: Callable[[str], str]
-    photos_of: Callable[[str], tuple[Photo, ...]]
-    marks_of: Callable[[str], tuple[Mark, ...]]
+    photos_of: Callable[[str], tuple[ShownPhoto, ...]]
+    marks_of: Callable[[str], tuple[FilmMark, ...]]
     fitting_of: Callable[[str, int], str] = lambda key, number: ""
 
     @cached_property
@@ -112,7 +112,7 @@ class Setter:
     def _numbers_across(self) -> int:
         return max(1, int((self.form.measure - self._indent()) // (self.form.size * 4.6)))
 
-    def _row(self, growths: Sequence[Growth], room: Room, around: float) -> tuple[Tall, ...]:
+    def _row(self, growths: Sequence[Growth], room: PictureRoom, around: float) -> tuple[Tall, ...]:
         """A row of pictures that grow so, drawn in `room`, each with so much `around` it."""
         return tuple(Tall(room.height / PX, growth.at(room.width) / PX, around, growth.text / PX) for growth in growths)
 
@@ -128,7 +128,7 @@ class Setter:
 
         return Planned((Unit(height, keeps=True),), block)
 
-    def _extras_height(self, photos: Sequence[Photo], marks: Sequence[Mark]) -> float:
+    def _extras_height(self, photos: Sequence[ShownPhoto], marks: Sequence[FilmMark]) -> float:
         rows = -(-len(photos) // 2) if self.form.measure > 120 else len(photos)
         return rows * 66.0 + (self._line() + 1.0 if marks else 0.0)
 
@@ -142,7 +142,7 @@ class Setter:
         many = len(record.allowed) > 2
         across = many or _is_wide(drawing) or not form.beside
         room = form.full if many else form.across if across and form.beside else form.step
-        sketch = Sketch(lambda _: drawing, f"draft{count}", room, alt=step_alt(record, system))
+        sketch = UninkedPicture(lambda _: drawing, f"draft{count}", room, alt=step_alt(record, system))
         growth = sketch.growth(self.inks)
         values = step_numbers(record, self.pattern)
         text = self.fill(record.text, record.values, f"step {record.title}")
@@ -192,7 +192,7 @@ class Setter:
 
         return Planned(tuple(units), block)
 
-    def _in_room(self, lettered: Lettered) -> Callable[[Room], Drawing]:
+    def _in_room(self, lettered: Lettered) -> Callable[[PictureRoom], Drawing]:
         letters = self.form.letters
         return lambda room: lettered((room.width / letters, room.height / letters))
 
@@ -209,11 +209,11 @@ class Setter:
             caption = "" if single else say("booklet.stage", number=i + 1, count=len(stages))
 
             drawn = self._in_room(staged(scene, pattern, system))
-            sketches.append(Sketch(drawn, f"{name}-{i}", room, caption, scene_alt(pattern, scene, system)))
+            sketches.append(UninkedPicture(drawn, f"{name}-{i}", room, caption, scene_alt(pattern, scene, system)))
         growths = [sketch.growth(self.inks) for sketch in sketches]
-        grown: dict[Way, tuple[Room, list[Growth]]] = {
+        grown: dict[Way, tuple[PictureRoom, list[Growth]]] = {
             "": (room, growths),
-            "stacked": (Room(form.across.width, room.height), growths),
+            "stacked": (PictureRoom(form.across.width, room.height), growths),
         }
         text = "" if silent else " ".join(sentences(pattern, operation, system))
         why = " ".join(whys(pattern, operation, system)) if pattern.lesson.whys else ""
@@ -243,13 +243,13 @@ class Setter:
                 close=tuple(near),
             )
 
-        def finished(place: Placing) -> Operation:
+        def finished(place: Placing) -> ToldOperation:
             over, growing = grown[place.way]
             pictures = [
                 replace(sketch, room=over).inked(self.inks, place.share, growth.at(over.width))
                 for sketch, growth in zip(sketches, growing, strict=True)
             ]
-            return Operation(text, tuple(pictures), why, place.breaks, fitting, place.way)
+            return ToldOperation(text, tuple(pictures), why, place.breaks, fitting, place.way)
 
         return _Part(unit, finished)
 
@@ -257,7 +257,7 @@ class Setter:
 @dataclass(frozen=True)
 class _Part:
     unit: Unit
-    made: Callable[[Placing], Operation]
+    made: Callable[[Placing], ToldOperation]
 
 
 def _is_wide(drawing: Drawing) -> bool:

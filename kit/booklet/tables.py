@@ -6,14 +6,14 @@ from functools import reduce
 
 from kit.booklet.handover import Handover
 from kit.booklet.measuring import named, said, used_measures
-from kit.booklet.model import Cloth, Table
-from kit.cloth.cut_list import Cut, cut_list
-from kit.cloth.needle import FINE_ROWS, Setting, setting_for
+from kit.booklet.model import ClothAdvice, Table
+from kit.cloth.cut_list import CutListRow, cut_list
+from kit.cloth.needle import FINE_ROWS, NeedleSetting, setting_for
 from kit.cloth.pieced import OVERLAP
 from kit.language import keys, say
 from kit.lesson.ease import ease
 from kit.lesson.no_paper import no_paper
-from kit.lesson.pattern import Pattern, Value
+from kit.lesson.pattern import ParameterValue, Pattern
 from kit.picture.stretch_gauge import RELAXED
 from kit.piece.piece import Strip
 from kit.proof.texts import named_by
@@ -166,7 +166,7 @@ def choice_table(pattern: Pattern) -> Table | None:
     return Table(say("booklet.choices"), head, rows, kind="plain choices")
 
 
-def _reason(value: Value, system: System) -> str:
+def _reason(value: ParameterValue, system: System) -> str:
     """Why there is this choice, and what of the body it follows from."""
     follows = worded(value.follows, system) if value.follows else ""
     return two_sentences(value.why, follows)
@@ -181,14 +181,14 @@ def number(value: float, kind: str, system: System) -> str:
     return both(value, system)
 
 
-def _range(value: Value, system: System) -> str:
+def _range(value: ParameterValue, system: System) -> str:
     if value.kind == "length":
         return say("booklet.from_to", least=show(value.least, system), most=show(value.most, system))
     least, most = (number(end, value.kind, system) for end in (value.least, value.most))
     return say("booklet.from_to", least=least, most=most)
 
 
-def cloth(pattern: Pattern, lengths: Table | None, by_size: tuple[Table, ...]) -> Cloth:
+def cloth(pattern: Pattern, lengths: Table | None, by_size: tuple[Table, ...]) -> ClothAdvice:
     """What to buy and bring: the lesson's advice on cloth, the tables of lengths, notions and tools."""
     info = pattern.lesson
     given = [(key, getattr(info, key)) for key in ("fibre", "weight", "drape", "avoid", "prewash")]
@@ -196,7 +196,7 @@ def cloth(pattern: Pattern, lengths: Table | None, by_size: tuple[Table, ...]) -
     if "cloth" in info.handling and (setting := setting_for(info.weight)):
         advice.append((say("booklet.needle"), _needle(setting, info.units)))
     advice += _stretch(pattern)
-    return Cloth(info.cloth, tuple(advice), lengths, by_size, _notions(pattern), tuple(tools(pattern)))
+    return ClothAdvice(info.cloth, tuple(advice), lengths, by_size, _notions(pattern), tuple(tools(pattern)))
 
 
 def _stretch(pattern: Pattern) -> list[tuple[str, str]]:
@@ -218,7 +218,7 @@ def _stretch(pattern: Pattern) -> list[tuple[str, str]]:
     ]
 
 
-def _needle(setting: Setting, system: System) -> str:
+def _needle(setting: NeedleSetting, system: System) -> str:
     """Needle and stitch in a sentence, and what fine cloth wants besides."""
     ends = [list(dict.fromkeys(each)) for each in (setting.needle, [plain(value) for value in setting.stitch])]
     needle, stitch = (say("booklet.from_to", least=e[0], most=e[1]) if len(e) > 1 else e[0] for e in ends)
@@ -239,7 +239,7 @@ def _notions(pattern: Pattern) -> tuple[str, ...]:
     return (*(sized(text, system) for text in own), *(say(f"notion.{need}") for need in more))
 
 
-def cut_sentence(cut: Cut, system: System = "cm") -> str:
+def cut_sentence(cut: CutListRow, system: System = "cm") -> str:
     """'Cut 2 of main cloth and 2 of interfacing, as mirrored pairs' and its like."""
     values = {"count": cut.count, "interfacing": cut.interfacing, "edge": cut.edge}
     values["cloth"] = say(f"booklet.of_{cut.cloth}")

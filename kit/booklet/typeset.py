@@ -1,7 +1,8 @@
 """Setting a booklet's page in type in a process of its own, so that two forms are set at once on two cores.
 
 The page arrives as a file of HTML, named in a line of JSON on standard input; the PDF, and what the markup asked for
-that was left out, go to files beside it. A process may be begun before there is a page (`Waiting`): it loads meanwhile.
+that was left out, go to files beside it. A process may be begun before there is a page (`WaitingTypesetter`): it loads
+meanwhile.
 The child process is this same Python with the current folder off its path, and runs nothing but this module. It loads
 what setting takes and no drafting, and looks for no lost circles of values: it ends with the page, and with the process
 that asked for it, however that ends: its standard input is closed then.
@@ -37,14 +38,14 @@ class Set:
     seconds: float
 
 
-class Waiting:
+class WaitingTypesetter:
     """A process that loads the typesetter, which takes half a second, and waits for its page. Used as a context: when
     it is left, a process that got no page ends."""
 
     def __init__(self) -> None:
         self._child: subprocess.Popen[str] | None = None
 
-    def __enter__(self) -> Waiting:
+    def __enter__(self) -> WaitingTypesetter:
         self._child = _started()
         return self
 
@@ -60,7 +61,7 @@ class Waiting:
                 child.kill()
 
 
-def set_in_type(html: str, folder: Path, scratch: Path, name: str, waiting: Waiting | None = None) -> Set:
+def set_in_type(html: str, folder: Path, scratch: Path, name: str, waiting: WaitingTypesetter | None = None) -> Set:
     """`html` as PDF, set in another process that may read pictures in `folder` only; `scratch` takes its files, called
     `name`. A process that is `waiting` sets it, where there is one. Raises `KitError` when it could not be set."""
     began = perf_counter()

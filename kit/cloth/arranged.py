@@ -15,7 +15,7 @@ from shapely import affinity
 
 from kit.cloth.length_cost import COLUMN, FINE, ROW, ClothWay, pack_on_cloth, shortest
 from kit.cloth.need import GAP, rows
-from kit.cloth.parts import Part, turns
+from kit.cloth.parts import LayPart, turns
 from kit.geometry import Point
 from kit.pack.orders import tries
 from kit.pack.packing import Packed
@@ -34,7 +34,7 @@ HINTED = 1
 class Item:
     """One laying: `part`, its half at the fold or its whole, through so many layers; `ways` are (turn, over)."""
 
-    part: Part
+    part: LayPart
     half: bool
     layers: int
     sides: tuple[str, ...]
@@ -79,7 +79,7 @@ class Arranging:
 
     cloth: Cloth
     nap: bool
-    parts: tuple[Part, ...]
+    parts: tuple[LayPart, ...]
     ways: dict[tuple[Any, ...], ClothWay] = field(default_factory=dict, compare=False, repr=False)
     finer: dict[tuple[Any, ...], Packed | None] = field(default_factory=dict, compare=False, repr=False)
 
@@ -128,12 +128,12 @@ class Arranging:
             single += [self._single(part, copy) for copy in range(2 * pairs, count)]
         return doubled, single
 
-    def _single(self, part: Part, copy: int) -> Item:
+    def _single(self, part: LayPart, copy: int) -> Item:
         side = part.copies[copy]
         sides = ("right", "left") if part.half else (side,)
         return Item(part, False, 1, sides, tuple((turn, side == "left") for turn in turns(self.nap)))
 
-    def _double(self, part: Part, pair: int) -> Item:
+    def _double(self, part: LayPart, pair: int) -> Item:
         over = (False, True) if part.paired else (False,)
         ways = tuple((turn, flip) for flip in over for turn in turns(self.nap))
         return Item(part, False, 2, part.copies[2 * pair : 2 * pair + 2], ways)

@@ -20,7 +20,7 @@ INTERFACING_WIDTH = 900.0  # mm, a width it is often sold in; from memory
 
 
 @dataclass(frozen=True)
-class Cut:
+class CutListRow:
     """One line of the cut list. `how` is "fold", "pair", "single", "right_side_up" or "strip"; the same shape is cut
     from `interfacing` layers of interfacing. A strip is cut `length` x `width` mm; `joins` is how many seams piece each
     of the finished ones, and `count` then says how many lengths are cut; `square` is the side of the square that
@@ -41,7 +41,7 @@ class Cut:
     in_two: bool = False
 
 
-def cut_list(pattern: Pattern) -> tuple[Cut, ...]:
+def cut_list(pattern: Pattern) -> tuple[CutListRow, ...]:
     """Every cut of `pattern` in order of piece number, strips last.
 
     >>> from kit import bodice_block
@@ -50,18 +50,20 @@ def cut_list(pattern: Pattern) -> tuple[Cut, ...]:
     >>> [(cut.title, cut.count, cut.how) for cut in cut_list(pattern)]
     [('Front bodice', 1, 'fold'), ('Back bodice', 1, 'fold')]
     """
-    lines: list[Cut] = []
+    lines: list[CutListRow] = []
     for piece in sorted(pattern.pieces, key=lambda piece: piece.number):
         how, edge = _how(piece)
         plan = piece.cut
         grain = piece.grain.kind if piece.grain else "lengthwise"
         two = plan.interfacing > 0 and in_two(piece) is not None
         lines.append(
-            Cut(piece.number, piece.title, plan.count, how, plan.cloth, edge, plan.interfacing, grain, in_two=two)
+            CutListRow(
+                piece.number, piece.title, plan.count, how, plan.cloth, edge, plan.interfacing, grain, in_two=two
+            )
         )
     for strip in pattern.strips:
         lines.append(
-            Cut(
+            CutListRow(
                 strip.number,
                 strip.title,
                 strip.count if strip.square else strip.pieces,

@@ -31,7 +31,7 @@ _NO_HINTS: Mapping[str, Hints] = {}
 
 
 @dataclass(frozen=True)
-class Placed:
+class LaidPiece:
     """One piece or strip on the cloth. `copy` counts those of the same name from 1; `sides` are the halves it gives
     ("right" as drafted, "left" mirrored). `at` is the lower left corner of the box around it, `turn` is 0 or 180
     degrees; `turned_over`: its paper lies printed side down. It is cut through so many `layers`, which gives `gives`
@@ -67,7 +67,7 @@ class Lay:
     width: float
     length: float
     fold: Fold
-    placed: tuple[Placed, ...]
+    placed: tuple[LaidPiece, ...]
     waste: float
     folded: float = 0.0
     nap: bool = False
@@ -175,13 +175,13 @@ def price(length: float, lost: float = 0.0) -> tuple[float, float]:
     return math.ceil(bought / _TENTH - 1e-6), math.ceil(bought / _EIGHTH - 1e-6)
 
 
-def _settled(item: Item, way: int, corner: Point) -> Placed:
+def _settled(item: Item, way: int, corner: Point) -> LaidPiece:
     part, (turn, over) = item.part, item.ways[way]
     x0, y0, _, _ = part.bounds(item.half, turn, over)
     motion = motion_of(turn, over != (item.half and part.over)).then(
         Motion.translation(Vector(corner.x - x0, corner.y - y0))
     )
-    return Placed(
+    return LaidPiece(
         part.name,
         part.title,
         part.number,
@@ -201,7 +201,7 @@ def _settled(item: Item, way: int, corner: Point) -> Placed:
     )
 
 
-def _numbered(placed: Sequence[Placed]) -> tuple[Placed, ...]:
+def _numbered(placed: Sequence[LaidPiece]) -> tuple[LaidPiece, ...]:
     """Every placed piece with the number of the first copy it gives."""
     given: dict[str, int] = {}
     found = []

@@ -21,7 +21,7 @@ FINE_ROWS = (3.0, 4.0)
 
 
 @dataclass(frozen=True)
-class Setting:
+class NeedleSetting:
     """The finest and the coarsest `needle` that suit, the `stitch` in mm (shortest, longest), and whether the cloth is
     `fine`: under 100 g/m²."""
 
@@ -30,7 +30,7 @@ class Setting:
     fine: bool
 
 
-def setting_for(weight: str) -> Setting | None:
+def setting_for(weight: str) -> NeedleSetting | None:
     """What suits a cloth of that weight in words; None where no weight in grams or ounces stands in them.
 
     >>> setting_for("110 to 180 g/m²: light enough to tie")
@@ -42,4 +42,4 @@ def setting_for(weight: str) -> Setting | None:
     ends = [float(text.replace(",", ".")) for text in found.group(1, 2) if text]
     factor = _OUNCE if found.group(3).lower() == "oz" else 1.0
     low, high = (next(each for each in _CLASSES if end * factor <= each[0]) for end in (min(ends), max(ends)))
-    return Setting((low[1], high[2]), (low[3], high[3]), max(ends) * factor <= _CLASSES[0][0])
+    return NeedleSetting((low[1], high[2]), (low[3], high[3]), max(ends) * factor <= _CLASSES[0][0])

@@ -37,7 +37,7 @@ _OVER = Motion.reflection(Point(0.0, 0.0), Point(0.0, 1.0))
 
 
 @dataclass(frozen=True)
-class Part:
+class LayPart:
     """A piece or a strip to lay, its outline as it lies with the grain along the cloth (y along it, in mm). `half`
     is the paper piece of one on the fold, with the fold at x = 0 and the piece to its right; `over` says that its
     paper is turned over for that. `copies` are the paper's sides ("right" as drafted, "left" turned over) of all that
@@ -106,9 +106,9 @@ class Part:
         return _carried(self.axis, motion)
 
 
-def parts(pattern: Pattern, cloth: Cloth) -> tuple[Part, ...]:
+def parts(pattern: Pattern, cloth: Cloth) -> tuple[LayPart, ...]:
     """Everything cut from `cloth`, in the order of the pattern. Raises `KitError` as `cut_line` does."""
-    found: list[Part] = []
+    found: list[LayPart] = []
     for piece in pattern.pieces:
         pause_here()
         count = piece.cut.count if piece.cut.cloth == cloth else 0
@@ -152,7 +152,7 @@ def motion_of(turn: int, over: bool) -> Motion:
     return flipped.then(_ROUND) if turn else flipped
 
 
-def _piece(piece: Piece, count: int, nap: bool) -> Part:
+def _piece(piece: Piece, count: int, nap: bool) -> LayPart:
     """The part that is laid on the cloth, turned so that the grain runs up (y is the length of the cloth).
 
     There are three cases. A piece without a fold is laid as it is, right and left in turn where it is mirrored. One
@@ -173,7 +173,7 @@ def _piece(piece: Piece, count: int, nap: bool) -> Part:
         copies = tuple(sides[at % len(sides)] for at in range(count))
         plain = not piece.cut.right_side_up
         doubles = plain and (piece.cut.mirrored or count == 1 or _symmetric(polygon(whole), nap))
-        return Part(
+        return LayPart(
             piece.name,
             piece.title,
             piece.number,
@@ -194,7 +194,7 @@ def _piece(piece: Piece, count: int, nap: bool) -> Part:
         # The cloth is folded along its length; a fold that lies otherwise is opened out whole.
         alike = _symmetric(polygon(opened), nap)
         axis = _carried(fold_ends, upright)
-        return Part(
+        return LayPart(
             piece.name, piece.title, piece.number, "piece", opened, rights, doubles=alike, grain=whole_grain, axis=axis
         )
     # From here on the fold itself is upright, not the grain, which may be drawn a hair aslant of it: laid by the grain,
@@ -210,7 +210,7 @@ def _piece(piece: Piece, count: int, nap: bool) -> Part:
     if over:
         to_fold = to_fold.then(_OVER)
         half = moved(half, _OVER)
-    return Part(
+    return LayPart(
         piece.name,
         piece.title,
         piece.number,
@@ -225,12 +225,12 @@ def _piece(piece: Piece, count: int, nap: bool) -> Part:
     )
 
 
-def _in_two(piece: Piece, two: Lengths, count: int) -> Part:
+def _in_two(piece: Piece, two: Lengths, count: int) -> LayPart:
     """Two lengths of each layer of interfacing."""
     x, y = two.across, two.along
     grain = (Point(x / 2, 0.2 * y), Point(x / 2, 0.8 * y))
     block = _closed([(0.0, 0.0), (x, 0.0), (x, y), (0.0, y)])
-    return Part(piece.name, piece.title, piece.number, "piece", block, _RIGHT * (2 * count), grain=grain)
+    return LayPart(piece.name, piece.title, piece.number, "piece", block, _RIGHT * (2 * count), grain=grain)
 
 
 def _carried(grain: tuple[Point, Point] | None, motion: Motion) -> tuple[Point, Point] | None:
@@ -251,7 +251,7 @@ def _symmetric(shape: Any, nap: bool) -> bool:
     return any(shape.symmetric_difference(other).area < _ALIKE * shape.area for other in others)
 
 
-def _strip(strip: Strip) -> Part:
+def _strip(strip: Strip) -> LayPart:
     if strip.square:
         side = strip.square
         block = _closed([(0.0, 0.0), (side, 0.0), (side, side), (0.0, side)])
@@ -269,8 +269,8 @@ def _strip(strip: Strip) -> Part:
     return _laid_strip(strip, block, strip.pieces, 1, True)
 
 
-def _laid_strip(strip: Strip, block: tuple[Curve, ...], count: int, gives: int, doubles: bool) -> Part:
-    return Part(strip.name, strip.title, strip.number, "strip", block, _RIGHT * count, gives=gives, doubles=doubles)
+def _laid_strip(strip: Strip, block: tuple[Curve, ...], count: int, gives: int, doubles: bool) -> LayPart:
+    return LayPart(strip.name, strip.title, strip.number, "strip", block, _RIGHT * count, gives=gives, doubles=doubles)
 
 
 def _closed(corners: list[tuple[float, float]]) -> tuple[Curve, ...]:

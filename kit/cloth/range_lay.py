@@ -15,7 +15,7 @@ from dataclasses import dataclass
 from kit.cloth.arranged import HINTED, Hints, Try
 from kit.cloth.kept_lays import Kept, content
 from kit.cloth.lay import CLOTHS, CuttingTable, Lay, TooNarrow, lost, price, widths
-from kit.cloth.side_by_side import Job, SideBySide
+from kit.cloth.side_by_side import LayJob, SideBySide
 from kit.cloth.taken_over import taken_over
 from kit.lesson.pattern import Pattern
 from kit.piece.piece import Cloth
@@ -111,11 +111,11 @@ def _searched(groups: Sequence[_Group], placed: int, beside: SideBySide) -> list
     """Lay every size alone; then each with the orders that did well in any; then smaller ones as larger ones lie."""
     flat = [(group, at, table) for group in groups for at, table in enumerate(group.tables)]
     # Each size tries orders of its own, so that there are more to share.
-    alone = beside.work([Job(table, group.width, placed, seed=at + 1) for group, at, table in flat])
+    alone = beside.work([LayJob(table, group.width, placed, seed=at + 1) for group, at, table in flat])
     first = _parted(alone, groups)
     hints = [_hints(found) for found in first]
     jobs = [
-        Job(table, group.width, HINTED, hint)
+        LayJob(table, group.width, HINTED, hint)
         for group, hint in zip(groups, hints, strict=True)
         for table in group.tables
         if len(group.tables) > 1
@@ -191,7 +191,7 @@ def _falls(own: tuple[Try, ...], larger: Sequence[tuple[Try, ...]]) -> bool:
 
 def _others(group: _Group, sizes: Sequence[tuple[Try, ...]], placed: int, beside: SideBySide) -> list[tuple[Try, ...]]:
     """Bodies beside the chart, each alone, then with what did well in the sizes, then as a size lies."""
-    jobs = [Job(table, group.width, placed, _hints(sizes)) for table in group.others]
+    jobs = [LayJob(table, group.width, placed, _hints(sizes)) for table in group.others]
     return [
         _adopted(table, group.width, made, sizes) for table, made in zip(group.others, beside.work(jobs), strict=True)
     ]

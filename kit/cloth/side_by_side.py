@@ -35,7 +35,7 @@ _LOOK = 0.2
 
 
 @dataclass(frozen=True)
-class Job:
+class LayJob:
     """One `table` to lay at a `width`, as `CuttingTable.tries` does."""
 
     table: CuttingTable
@@ -71,7 +71,7 @@ class SideBySide:
     ) -> None:
         self._leave()
 
-    def work(self, jobs: Sequence[Job]) -> list[tuple[Try, ...]]:
+    def work(self, jobs: Sequence[LayJob]) -> list[tuple[Try, ...]]:
         """What each of `jobs` finds, in their order."""
         found: dict[int, tuple[Try, ...]] = {}
         heaviest = sorted(range(len(jobs)), key=lambda at: (-jobs[at].weight, at))
@@ -112,7 +112,7 @@ class SideBySide:
             loads[side] += weight
         return shares
 
-    def _child_for(self, jobs: Sequence[Job] | Any) -> subprocess.Popen[bytes] | None:
+    def _child_for(self, jobs: Sequence[LayJob] | Any) -> subprocess.Popen[bytes] | None:
         """The child, begun if need be, with these jobs in hand; None where there are none or it cannot be had."""
         if not jobs:
             return None
@@ -154,7 +154,7 @@ def _child(read: Callable[[], Any], write: Callable[[bytes], Any]) -> None:
     """Work batches of jobs until no more come."""
     while True:
         try:
-            jobs: list[Job] = read()
+            jobs: list[LayJob] = read()
         except EOFError:
             return
         write(pickle.dumps([job.work() for job in jobs]))

@@ -15,7 +15,7 @@ from kit.diagnostic import message, reading
 from kit.errors import KitError
 from kit.family.compared import Comparison, compared
 from kit.family.edition import Edition, edition_of, read_edition
-from kit.family.telling import Told, called, told
+from kit.family.telling import ToldComparison, called, told
 from kit.language import SOURCE, say, speaking, spoken_for
 from kit.lesson.pattern import Pattern
 from kit.prose.readings import ruling_of
@@ -27,7 +27,7 @@ _PLAIN = AskedDraft()
 
 
 @dataclass(frozen=True)
-class Asked:
+class AskedComparison:
     """What is compared: `first` and, where there are two, `second`, each a notebook, the file of an edition or its
     folder. One notebook is compared with itself in two `sizes`, or as it stands with the values of `draft`, or, with
     `as_cut`, as first cut with the corrected one. `at` is the place the pieces are laid on."""
@@ -49,7 +49,7 @@ class Answer:
     """The comparison, and how it reads in `language`, lengths with `system` first."""
 
     found: Comparison
-    page: Told
+    page: ToldComparison
     system: System
     language: str
 
@@ -63,7 +63,7 @@ class _Side:
     rule: Ruling | None = None
 
 
-def compare(asked: Asked, progress: Progress = lambda line: None) -> Answer:
+def compare(asked: AskedComparison, progress: Progress = lambda line: None) -> Answer:
     """Both worked, laid on each other and told. `KitError` for what is asked of too much or too little, a notebook that
     cannot be run, a size that is not there, a file that is no edition."""
     _sound(asked)
@@ -87,7 +87,7 @@ def is_notebook(path: Path) -> bool:
     return path.suffix.lower() == ".ipynb"
 
 
-def _sound(asked: Asked) -> None:
+def _sound(asked: AskedComparison) -> None:
     values = bool(asked.draft.preset or asked.draft.values)
     ways = sum((bool(asked.sizes), values, asked.as_cut))
     if asked.second is None:
@@ -107,7 +107,7 @@ def _sound(asked: Asked) -> None:
 # ---- one notebook, twice ----------------------------------------------------------------------------------
 
 
-def _twice(asked: Asked, progress: Progress) -> tuple[_Side, _Side]:
+def _twice(asked: AskedComparison, progress: Progress) -> tuple[_Side, _Side]:
     if asked.sizes:
         ran = _ran(asked.first, asked, asked.draft, progress, sizes=asked.sizes)
         by_name = {pattern.body.name: pattern for pattern in ran.handover.sizes}
@@ -139,7 +139,7 @@ def _values(draft: AskedDraft) -> str:
 # ---- two ---------------------------------------------------------------------------------------------------
 
 
-def _two(asked: Asked, progress: Progress) -> tuple[_Side, _Side]:
+def _two(asked: AskedComparison, progress: Progress) -> tuple[_Side, _Side]:
     """Both sides; a notebook beside an edition is worked in the edition's size and language where none is asked for."""
     assert asked.second is not None
     paths = (asked.first, asked.second)
@@ -160,7 +160,7 @@ def _two(asked: Asked, progress: Progress) -> tuple[_Side, _Side]:
 # ---- a notebook worked -------------------------------------------------------------------------------------
 
 
-def _ran(path: Path, asked: Asked, draft: AskedDraft, progress: Progress, sizes: tuple[str, ...] = ()) -> Ran:
+def _ran(path: Path, asked: AskedComparison, draft: AskedDraft, progress: Progress, sizes: tuple[str, ...] = ()) -> Ran:
     progress(f"Running {path.name} from the top")
     return run_notebook(
         read_notebook(path),
@@ -174,7 +174,7 @@ def _ran(path: Path, asked: Asked, draft: AskedDraft, progress: Progress, sizes:
     )
 
 
-def _side(pattern: Pattern, asked: Asked, ran: Ran, called: str = "") -> _Side:
+def _side(pattern: Pattern, asked: AskedComparison, ran: Ran, called: str = "") -> _Side:
     own = pattern.lesson.language
     language = asked.language or spoken_for(own)
     with _in_words_of(pattern, language):

@@ -18,7 +18,7 @@ from typing import Any
 from kit.diagnostic import message
 from kit.errors import KitError
 from kit.geometry import Line, Path, Point
-from kit.lesson.pattern import Pattern, Value
+from kit.lesson.pattern import ParameterValue, Pattern
 from kit.paper.export import FORMAT, VERSION
 from kit.piece.darts_and_pleats import Dart, Pleat
 from kit.piece.piece import CutPlan, Edge, Grain, Mark, Notch, Piece, Strip, named
@@ -42,7 +42,7 @@ class Edition:
     language: str
     size: str
     body: tuple[tuple[str, float], ...]
-    values: tuple[Value, ...]
+    values: tuple[ParameterValue, ...]
     pieces: tuple[Piece, ...]
     strips: tuple[Strip, ...]
     finished: tuple[tuple[str, float], ...]
@@ -149,10 +149,10 @@ def _line(places: Sequence[Point]) -> Path:
     return Path(tuple(Line(a, b) for a, b in pairwise(places)))
 
 
-def _value(data: Mapping[str, Any]) -> Value:
+def _value(data: Mapping[str, Any]) -> ParameterValue:
     numbers = (_number(data[name]) for name in ("value", "default", "least", "most"))
     value, default, least, most = numbers
-    return Value(str(data["name"]), value, data["kind"], default, least, most, str(data["why"]))
+    return ParameterValue(str(data["name"]), value, data["kind"], default, least, most, str(data["why"]))
 
 
 def _piece(data: Mapping[str, Any]) -> Piece:

@@ -7,15 +7,15 @@ import tempfile
 from pathlib import Path
 from typing import Any
 
-from kit.booklet.forms import PX, Room
+from kit.booklet.forms import PX, PictureRoom
 from kit.booklet.html import environment
 from kit.booklet.pictures import Inks, picture
 from kit.booklet.typeset import set_in_type
 from kit.family.compared import Comparison, Difference
 from kit.family.edition import Edition
 from kit.family.grade_told import GradeTold, grade_csv, grade_html, grade_text
-from kit.family.grading import Grade
-from kit.family.telling import Told
+from kit.family.grading import Grading
+from kit.family.telling import ToldComparison
 from kit.language import language
 from kit.lesson.moved import differences
 from kit.picture.svg_pen import svg
@@ -23,11 +23,11 @@ from kit.units import System
 
 FORMAT = "pattern-lesson-kit comparison"
 VERSION = 1
-_ROOM = Room(170 * PX, 112 * PX)
+_ROOM = PictureRoom(170 * PX, 112 * PX)
 _PAPERS: dict[System, str] = {"cm": "A4", "inch": "Letter"}
 
 
-def comparison_files(found: Comparison, page: Told, system: System) -> dict[str, bytes]:
+def comparison_files(found: Comparison, page: ToldComparison, system: System) -> dict[str, bytes]:
     """comparison.pdf, comparison.json, and for every piece that moved a picture piece-NAME.svg. The page is on A4, or
     on Letter where inches are read first."""
     made = {"comparison.pdf": _pdf(comparison_html(page, system), "comparison")}
@@ -39,7 +39,7 @@ def comparison_files(found: Comparison, page: Told, system: System) -> dict[str,
     return made
 
 
-def comparison_html(page: Told, system: System) -> str:
+def comparison_html(page: ToldComparison, system: System) -> str:
     """The comparison as a page to print."""
     pieces = [
         (told, told.drawing and picture(told.drawing, f"piece-{number}", _ROOM, Inks(), told.drawing.title))
@@ -100,7 +100,7 @@ def comparison_json(found: Comparison) -> dict[str, Any]:
     }
 
 
-def grade_files(found: Grade, page: GradeTold, edition: Edition, system: System) -> dict[str, bytes]:
+def grade_files(found: Grading, page: GradeTold, edition: Edition, system: System) -> dict[str, bytes]:
     """grade.pdf, grade.csv and grade.json. The page lies on its side, on A4 or, for inches, on Letter."""
     return {
         "grade.pdf": _pdf(grade_html(page, system), "grade"),

@@ -12,7 +12,7 @@ from typing import Any
 
 from kit.booklet.html import environment
 from kit.family.edition import Edition
-from kit.family.grading import Grade, GradeRow, Uneven
+from kit.family.grading import GradeRow, Grading, Uneven
 from kit.family.telling import capital, measure_called
 from kit.language import language, say
 from kit.rulers import reading
@@ -39,7 +39,7 @@ class GradeTold:
     breaks: str
 
 
-def grade_told(found: Grade, edition: Edition, system: System) -> GradeTold:
+def grade_told(found: Grading, edition: Edition, system: System) -> GradeTold:
     """The grade in the language spoken now; `edition` is one of its sizes, which calls things by their names."""
     moving = [row for row in found.rows if not row.same]
     still = [row for row in found.rows if row.same]
@@ -88,7 +88,7 @@ def grade_html(page: GradeTold, system: System) -> str:
     return environment().get_template("grade.html.j2").render(page=page, language=language(), paper=paper)
 
 
-def grade_csv(found: Grade, edition: Edition) -> str:
+def grade_csv(found: Grading, edition: Edition) -> str:
     """The grade for a spreadsheet: a row for each measure, mm to a hundredth (counts whole), sizes as columns."""
     out = io.StringIO()
     table = csv.writer(out, lineterminator="\r\n")
@@ -101,7 +101,7 @@ def grade_csv(found: Grade, edition: Edition) -> str:
     return out.getvalue()
 
 
-def grade_json(found: Grade) -> dict[str, Any]:
+def grade_json(found: Grading) -> dict[str, Any]:
     """The grade as plain data, lengths in mm to a thousandth: format, version, unit, lesson, sizes, breaks; rows
     [{of, name, piece, kind, values}]; uneven [{of, name, piece, size, why, step, usual, follows}]."""
     return {
@@ -128,7 +128,7 @@ def grade_json(found: Grade) -> dict[str, Any]:
     }
 
 
-def grade_text(found: Grade) -> str:
+def grade_text(found: Grading) -> str:
     """`grade_json` as text."""
     return json.dumps(grade_json(found), ensure_ascii=False, indent=1, allow_nan=False) + "\n"
 
@@ -182,7 +182,7 @@ def _value(row: GradeRow, system: System) -> str:
     return f"{value:.0f}" if row.kind == "count" else both(value, system)
 
 
-def _sentence(found: Grade, each: Uneven, edition: Edition, system: System) -> str:
+def _sentence(found: Grading, each: Uneven, edition: Edition, system: System) -> str:
     size, before = found.sizes[each.at], found.sizes[each.at - 1]
     given = {"name": capital(row_called(each.row, edition)), "before": before, "size": size}
     if each.why == "missing":

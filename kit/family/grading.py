@@ -71,7 +71,7 @@ class Uneven:
 
 
 @dataclass(frozen=True)
-class Grade:
+class Grading:
     """The sizes of a lesson and what is measured in them; `breaks` are sizes from which other steps are meant."""
 
     title: str
@@ -86,7 +86,7 @@ class Grade:
         return tuple(each for each in self.uneven if not each.follows)
 
 
-def grade(editions: Sequence[Edition], breaks: Sequence[str] = (), chart: Sequence[str] = ()) -> Grade:
+def grade(editions: Sequence[Edition], breaks: Sequence[str] = (), chart: Sequence[str] = ()) -> Grading:
     """The grade of a lesson worked in several sizes, the smallest first. `breaks` are sizes from which the steps are
     meant to be others; `chart` names every size there is, those that cannot be drafted too. `KitError` for fewer than
     two sizes, and for a break that is no size."""
@@ -105,7 +105,7 @@ def grade(editions: Sequence[Edition], breaks: Sequence[str] = (), chart: Sequen
         rows.append(GradeRow(of, name, piece, kind, tuple(table.get(key) for table in tables)))
     parts = _parts(len(names), [names.index(size) for size in breaks if size])
     found = [uneven for row in rows for uneven in _uneven(row, parts)]
-    return Grade(editions[0].title, names, tuple(rows), tuple(_explained(found)), tuple(filter(None, breaks)))
+    return Grading(editions[0].title, names, tuple(rows), tuple(_explained(found)), tuple(filter(None, breaks)))
 
 
 def _drafted(size: str, known: Sequence[str], names: Sequence[str]) -> str:

@@ -13,7 +13,7 @@ from kit.diagnostic import message, reading
 from kit.errors import KitError
 from kit.family.edition import Edition, edition_of
 from kit.family.grade_told import GradeTold, grade_told
-from kit.family.grading import Grade, grade
+from kit.family.grading import Grading, grade
 from kit.language import SOURCE, say, speaking, spoken_for
 from kit.prose.readings import ruling_of
 from kit.rulers import ruled
@@ -25,7 +25,7 @@ class Graded:
     """The grade of a notebook's lesson and how it reads in `language`, lengths in `system`; `edition` is its first
     size, `left_out` says which sizes cannot be drafted, and why."""
 
-    found: Grade
+    found: Grading
     page: GradeTold
     edition: Edition
     system: System

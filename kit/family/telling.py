@@ -50,7 +50,7 @@ class StepTold:
 
 
 @dataclass(frozen=True)
-class Told:
+class ToldComparison:
     """A comparison as it is read: `lead` stands under the title; `measures` and `notions` are None where none differ;
     `drafting` and `sewing` are the steps."""
 
@@ -63,7 +63,7 @@ class Told:
     sewing: tuple[StepTold, ...]
 
 
-def told(found: Comparison, names: tuple[str, str], system: System, *, errata: bool = False) -> Told:
+def told(found: Comparison, names: tuple[str, str], system: System, *, errata: bool = False) -> ToldComparison:
     """The comparison in the language spoken now; `names` say what is compared, lengths read in `system` first.
     `errata`: for buyers of the earlier edition, who know nothing of the lesson's parameters."""
     before, after = names
@@ -77,7 +77,7 @@ def told(found: Comparison, names: tuple[str, str], system: System, *, errata: b
     if found.before.steps and found.before.language != found.after.language:
         lead = f"{lead} {say('family.other_language')}".strip()
     notions = StepTold("", *found.notions) if any(found.notions) else None
-    return Told(
+    return ToldComparison(
         title,
         lead,
         _rows(found, measures, names, system),
@@ -103,7 +103,7 @@ def called(before: Edition, after: Edition) -> tuple[str, str]:
     return (say("family.first"), say("family.second")) if names[0] == names[1] else names
 
 
-def lines(page: Told) -> Iterator[str]:
+def lines(page: ToldComparison) -> Iterator[str]:
     """The page as lines of text, for a terminal."""
     yield page.title
     if page.lead:

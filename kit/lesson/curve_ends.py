@@ -10,19 +10,19 @@ from typing import Protocol
 from kit.diagnostic import Value, measured, message
 from kit.errors import KitError
 from kit.geometry import Path, Point, Vector, bent_clear, rounded, tightest_of
-from kit.lesson.curving import Way, along_way, cloth_side, curve, double_back, square_way
-from kit.lesson.headings import Paper, distance, heading, said_toward
+from kit.lesson.curving import EndWay, along_way, cloth_side, curve, double_back, square_way
+from kit.lesson.headings import OpenSheet, distance, heading, said_toward
 from kit.units import Length, Size
 
 _STRIDE = 10.0  # mm along the other line between places that are tried
 _FINE = 0.1  # mm
 
 
-class Drawn(Protocol):
+class LineWithEnds(Protocol):
     """A line on a piece: what it is called, and the line it was squared from, where it was."""
 
     @property
-    def sheet(self) -> Paper: ...
+    def sheet(self) -> OpenSheet: ...
 
     @property
     def path(self) -> Path: ...
@@ -37,13 +37,13 @@ class Drawn(Protocol):
 def way_at(
     end: Point,
     chord: Vector,
-    sheet: Paper,
+    sheet: OpenSheet,
     *,
-    square: Drawn | None,
-    along: Drawn | None,
+    square: LineWithEnds | None,
+    along: LineWithEnds | None,
     toward: str,
     arriving: bool = False,
-) -> Way:
+) -> EndWay:
     """The direction of travel at one end of a curve. `chord` leads from its start to its end at either end, because
     an arrival is told as the way the pen moves there, not as the way back into the curve."""
     line = square or along
@@ -52,8 +52,8 @@ def way_at(
         if not isinstance(said, Vector):
             if said:
                 raise KitError(f"toward={toward!r} needs a line.", do="Name the line it is square to.")
-            return Way(chord.unit())
-        return Way(said, sure=True)
+            return EndWay(chord.unit())
+        return EndWay(said, sure=True)
     tangent = line.path.tangent_at(line.path.nearest(end))
     if square is None:
         return along_way(tangent, chord, said, line.told)
@@ -61,8 +61,8 @@ def way_at(
 
 
 def curve_into(
-    line: Drawn,
-    other: Drawn,
+    line: LineWithEnds,
+    other: LineWithEnds,
     at: Size,
     fullness: float,
     toward: str,
@@ -96,7 +96,9 @@ def curve_into(
     return path
 
 
-def _roomy(line: Drawn, other: Drawn, at: tuple[float, float], fullness: float, toward: str, least: Length) -> Path:
+def _roomy(
+    line: LineWithEnds, other: LineWithEnds, at: tuple[float, float], fullness: float, toward: str, least: Length
+) -> Path:
     """A curve no tighter than `least`: the smooth one, at the first place along `other` between the two `at` where it
     has room; where it has none, a part of a circle between two straight runs."""
     end, normal = line.path.end, line.path.normal_at(line.path.length)
@@ -146,7 +148,7 @@ def _first(drawn: Callable[[float], Path | None], at: float, most: float) -> Pat
     return found
 
 
-def curve_square_to(line: Drawn, other: Drawn, at: Size, fullness: float, toward: str) -> Path:
+def curve_square_to(line: LineWithEnds, other: LineWithEnds, at: Size, fullness: float, toward: str) -> Path:
     """From the end of `line`, square to it, to meet `other` square, `at` this far along it."""
     size = distance(at, message("refusal.here", place=other.told))
     join = other.path.at(min(float(size), other.path.length))
@@ -156,14 +158,14 @@ def curve_square_to(line: Drawn, other: Drawn, at: Size, fullness: float, toward
     return _curve(line, other, join, arrive, fullness, toward)
 
 
-def _cloth_side(line: Drawn, at: Point) -> float:
+def _cloth_side(line: LineWithEnds, at: Point) -> float:
     """On which side of a line, at its end `at`, the cloth lies. A line squared from another that is no edge yet is
     judged with that one too, or nothing would tell the side."""
     beside = () if line.beside is None else (line.beside,)
     return cloth_side(line.path, at, (*line.sheet.edge_paths(), *beside))
 
 
-def _curve(line: Drawn, other: Drawn, join: Point, arrive: Vector, fullness: float, toward: str) -> Path:
+def _curve(line: LineWithEnds, other: LineWithEnds, join: Point, arrive: Vector, fullness: float, toward: str) -> Path:
     end, chord = line.path.end, join - line.path.end
     said = said_toward(toward, line.sheet, end)
     way = square_way(line.path.normal_at(line.path.length), chord, _cloth_side(line, end), said, line.told)
@@ -172,10 +174,10 @@ def _curve(line: Drawn, other: Drawn, join: Point, arrive: Vector, fullness: flo
     if arrive.dot(chord) < most * chord.length or (not way.sure and way.first.dot(chord) <= 0):
         what, do = double_back(line.told, other.told, way.first)
         raise KitError(what, do=do)
-    return Path.of(curve(end, way, join, Way(arrive, sure=bool(toward)), fullness))
+    return Path.of(curve(end, way, join, EndWay(arrive, sure=bool(toward)), fullness))
 
 
-def cleared(begin: Point, along: Vector, size: Length, other: Drawn, by: Length) -> Path:
+def cleared(begin: Point, along: Vector, size: Length, other: LineWithEnds, by: Length) -> Path:
     """The line of this `size` from `begin`, setting out `along`, bent outward until it ends `by` outside `other`.
     `KitError` when no bend brings it there."""
     out = heading("out", other.sheet, begin)

@@ -24,7 +24,7 @@ _OFF = 1.0
 
 
 @dataclass(frozen=True)
-class Way:
+class EndWay:
     """The direction of travel at one end of a curve: `first` choice, and the `other` one if that cannot be drawn;
     `sure` where the first is more than the near way, so that the curve may turn back a little to take it."""
 
@@ -58,7 +58,7 @@ def cloth_side(line: Path, at: Point, around: Iterable[Path]) -> float:
 
 def square_way(
     normal: Vector, chord: Vector, cloth: float, toward: Vector | str, said: Value, arriving: bool = False
-) -> Way:
+) -> EndWay:
     """The way square to a line whose left normal is `normal`, for a curve with the straight line `chord` between its
     ends. `cloth` is as `cloth_side` gives it; `toward` what the author says of the direction of travel: a direction of
     the paper, "inside" or "outside", or "". `KitError` where that names neither side of the line, called `said`."""
@@ -68,7 +68,7 @@ def square_way(
                 f"which side of this line is {toward} cannot be told from what is drawn.",
                 do='Say a direction of the paper: toward="in", "out", "up" or "down".',
             )
-        return Way(normal * (cloth if toward == "inside" else -cloth), sure=True)
+        return EndWay(normal * (cloth if toward == "inside" else -cloth), sure=True)
     if isinstance(toward, Vector):
         share = normal.dot(toward)
         if abs(share) < _ASKEW:
@@ -76,17 +76,17 @@ def square_way(
                 message("drafting.neither_side", line=said, toward=said_way(toward)),
                 do=message("drafting.neither_side_do", one=said_way(normal), other=said_way(normal * -1.0)),
             )
-        return Way(normal * math.copysign(1.0, share), sure=True)
+        return EndWay(normal * math.copysign(1.0, share), sure=True)
     # Nothing is said. The cloth's side is taken where it is known and differs from the near one; the near way stays
     # as the second choice, for where the first cannot be drawn.
     near = normal if normal.dot(chord) >= 0 else normal * -1.0
     side = -cloth if arriving else cloth  # what lies on the cloth's side arrives coming from there
     if side and near.dot(normal) * side < 0:
-        return Way(normal * side, near, sure=True)
-    return Way(near)
+        return EndWay(normal * side, near, sure=True)
+    return EndWay(near)
 
 
-def along_way(tangent: Vector, chord: Vector, toward: Vector | str, said: Value) -> Way:
+def along_way(tangent: Vector, chord: Vector, toward: Vector | str, said: Value) -> EndWay:
     """The way along a line with this `tangent`: onward to the other end, or as the author says."""
     if isinstance(toward, str) and toward:
         raise KitError(
@@ -99,10 +99,10 @@ def along_way(tangent: Vector, chord: Vector, toward: Vector | str, said: Value)
             message("drafting.neither_side", line=said, toward=said_way(toward)),
             do=message("drafting.neither_side_do", one=said_way(tangent), other=said_way(tangent * -1.0)),
         )
-    return Way(tangent if share >= 0 else tangent * -1.0, sure=isinstance(toward, Vector))
+    return EndWay(tangent if share >= 0 else tangent * -1.0, sure=isinstance(toward, Vector))
 
 
-def curve(start: Point, leave: Way, end: Point, arrive: Way, fullness: float) -> Curve:
+def curve(start: Point, leave: EndWay, end: Point, arrive: EndWay, fullness: float) -> Curve:
     """The smooth curve between two points. The first ways are tried, then the others. `KitError` that names the
     direction when none can be drawn."""
     # The first refusal is the one that is told: it speaks of the way the author would expect.

@@ -21,7 +21,7 @@ from kit.lesson import exercise, presets
 from kit.lesson.author_function import names_of
 from kit.lesson.cells import added, earlier
 from kit.lesson.exercise import Exercise
-from kit.lesson.fitting import Written
+from kit.lesson.fitting import FittingCell
 from kit.lesson.following import fitted_all, followed
 from kit.lesson.own_measure import OwnMeasure
 from kit.lesson.parameter import Parameter, with_parameter
@@ -51,7 +51,7 @@ class Definition:
     entries: tuple[Entry, ...] = ()
     sizes: SizeChart | None = None
     presets: tuple[Preset, ...] = ()
-    fittings: tuple[Written, ...] = ()
+    fittings: tuple[FittingCell, ...] = ()
     exercises: tuple[Exercise, ...] = ()
     photos: tuple[Added[Photo], ...] = ()
     videos: tuple[Added[Video], ...] = ()
@@ -136,7 +136,7 @@ class Definition:
     def with_preset(self, new: Preset) -> Definition:
         return replace(self, presets=added(self.presets, new, lambda one: one.title))
 
-    def with_fitting(self, new: Written) -> Definition:
+    def with_fitting(self, new: FittingCell) -> Definition:
         return replace(self, fittings=added(self.fittings, new, lambda one: one.title))
 
     def with_exercise(self, new: Exercise) -> Definition:

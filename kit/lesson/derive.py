@@ -27,7 +27,7 @@ _MEET = 0.1
 
 
 @dataclass(frozen=True)
-class Stretch:
+class RunStretch:
     """One edge of a run as it lies in it: `path` with its darts and pleats shut, going the way of the run, and the
     garment's `notches` along it."""
 
@@ -38,7 +38,7 @@ class Stretch:
     notches: tuple[Notch, ...]
     role: EdgeRole | None = ""
 
-    def moved(self, motion: Motion) -> Stretch:
+    def moved(self, motion: Motion) -> RunStretch:
         return replace(self, path=self.path.moved(motion))
 
 
@@ -48,7 +48,7 @@ class Laid:
     its end, by name and path; `left`: whether the cloth lies to the left of the run."""
 
     piece: Piece
-    stretches: tuple[Stretch, ...]
+    stretches: tuple[RunStretch, ...]
     head: tuple[str, Path]
     tail: tuple[str, Path]
     left: bool
@@ -109,7 +109,7 @@ def laid(piece: Piece, names: Sequence[str]) -> Laid:
             if n.edge == name
         )
         edge = piece.edge(name)
-        stretches.append(Stretch(piece.name, name, edge.said, sewn.path.moved(motion), notches, edge.role))
+        stretches.append(RunStretch(piece.name, name, edge.said, sewn.path.moved(motion), notches, edge.role))
         motion = sewn.beyond.then(motion)
     before = order[order.index(run[0]) - 1]
     after = order[(order.index(run[-1]) + 1) % len(order)]
@@ -327,10 +327,12 @@ def _seam_places(whole: Path, outer: Path, seam: Path, by: float, depth: float, 
     return found[0], found[1]
 
 
-def _within(stretches: Sequence[Stretch], begin: float, finish: float) -> list[tuple[str, Stretch, tuple[Notch, ...]]]:
+def _within(
+    stretches: Sequence[RunStretch], begin: float, finish: float
+) -> list[tuple[str, RunStretch, tuple[Notch, ...]]]:
     """(name, stretch, notches) of the stretches between two distances along the run. They keep their names where
     they are all of one piece, else they are named after it too."""
-    found: list[Stretch] = []
+    found: list[RunStretch] = []
     at = 0.0
     for stretch in stretches:
         size = stretch.path.length
@@ -364,7 +366,7 @@ def _end(beside: Path | None, start: Point, end: Point, drawn_in: float) -> Path
     return part if off > FOLLOW else chord
 
 
-def _seam_marks(runs: Sequence[Laid], kept: Sequence[tuple[str, Stretch, tuple[Notch, ...]]]) -> tuple[Mark, ...]:
+def _seam_marks(runs: Sequence[Laid], kept: Sequence[tuple[str, RunStretch, tuple[Notch, ...]]]) -> tuple[Mark, ...]:
     """Where a seam of the garment meets a facing that runs on across it."""
     marks = []
     for run, after in pairwise(runs):

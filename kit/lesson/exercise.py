@@ -132,7 +132,7 @@ def _apart(one: Sequence[Path], other: Sequence[Path]) -> float:
 
 
 @dataclass(frozen=True)
-class Change:
+class GrowthGoal:
     """An edge or finished measurement becomes `by` mm longer, or shorter below zero, than in the lesson's draft."""
 
     what: str
@@ -211,7 +211,7 @@ class Between:
 
 
 @dataclass(frozen=True)
-class Move:
+class PointGoal:
     """A named point moves by `up` and `out` mm (down and toward the centre line below zero) from where the lesson's
     own draft has it."""
 
@@ -265,7 +265,7 @@ def grows(what: str, by: Size, *, within: Size = WITHIN * mm) -> Goal:
     >>> grows("front.side", 2 * cm).by
     20.0
     """
-    return Change(str(what), _positive(by, "grows"), float(length(within, "grows, within")))
+    return GrowthGoal(str(what), _positive(by, "grows"), float(length(within, "grows, within")))
 
 
 def shrinks(what: str, by: Size, *, within: Size = WITHIN * mm) -> Goal:
@@ -275,7 +275,7 @@ def shrinks(what: str, by: Size, *, within: Size = WITHIN * mm) -> Goal:
     >>> shrinks("front.side", 2 * cm).by
     -20.0
     """
-    return Change(str(what), -_positive(by, "shrinks"), float(length(within, "shrinks, within")))
+    return GrowthGoal(str(what), -_positive(by, "shrinks"), float(length(within, "shrinks, within")))
 
 
 def keeps(what: str, *, within: Size = STILL * mm) -> Goal:
@@ -329,7 +329,7 @@ def moves(point: str, *, up: Size = 0, out: Size = 0, within: Size = WITHIN * mm
     by = float(length(up, "moves, up")), float(length(out, "moves, out"))
     if by == (0.0, 0.0):
         raise KitError("the point is to move, but nowhere.", where="moves", do="Write up=2 * cm or out=1 * cm.")
-    return Move(str(point), *by, float(length(within, "moves, within")))
+    return PointGoal(str(point), *by, float(length(within, "moves, within")))
 
 
 def passes_proof() -> Goal:

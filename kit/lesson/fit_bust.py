@@ -12,7 +12,7 @@ from kit.errors import KitError
 from kit.geometry import Cubic, Motion, Path, Point, Vector
 from kit.lesson.moves import true_dart
 from kit.lesson.redrawn import common_end, from_point, lacking, put, ruled, solved, with_guides, with_points
-from kit.lesson.slash import STAY, AlongEdge, Part, rearranged
+from kit.lesson.slash import STAY, AlongEdge, SlashedPart, rearranged
 from kit.piece.dart import darts_on, mouth_path
 from kit.piece.darts_and_pleats import Dart
 from kit.piece.piece import Piece
@@ -80,8 +80,8 @@ def _order(piece: Piece, first: str, second: str) -> bool:
     return (names.index(second) - names.index(first)) % len(names) == 1
 
 
-def _part(forward: bool, start: AlongEdge, end: AlongEdge, motion: Motion, inner: Point) -> Part:
-    return Part(start, end, motion, inner) if forward else Part(end, start, motion, inner)
+def _part(forward: bool, start: AlongEdge, end: AlongEdge, motion: Motion, inner: Point) -> SlashedPart:
+    return SlashedPart(start, end, motion, inner) if forward else SlashedPart(end, start, motion, inner)
 
 
 def _with_dart(piece: Piece, amount: float, bust: Point, dart: Dart) -> Piece:
@@ -267,18 +267,18 @@ def arm_fuller(sleeve: Piece, amount: float) -> Piece:
         return sleeve
     spread = solved(lambda angle: parts(angle)[4], bounds[0], bounds[1])
     lower, upper, other, upper_left, _ = parts(spread)
-    pieces: list[Part] = []
+    pieces: list[SlashedPart] = []
     for edge in sleeve.edges:
         whole = ((edge.name, 0.0), (edge.name, edge.path.length))
         centre = edge.path.at(edge.path.length / 2)
         if edge.role == "wrist":
             first = edge.path.start.x > foot.x
-            pieces.append(Part(whole[0], (edge.name, foot_at), lower if first else other, middle))
-            pieces.append(Part((edge.name, foot_at), whole[1], other if first else lower, middle))
+            pieces.append(SlashedPart(whole[0], (edge.name, foot_at), lower if first else other, middle))
+            pieces.append(SlashedPart((edge.name, foot_at), whole[1], other if first else lower, middle))
         elif edge.role == "cap":
-            pieces.append(Part(*whole, upper if centre.x > top.x else upper_left, middle))
+            pieces.append(SlashedPart(*whole, upper if centre.x > top.x else upper_left, middle))
         else:
-            pieces.append(Part(*whole, lower if centre.x > top.x else other, middle))
+            pieces.append(SlashedPart(*whole, lower if centre.x > top.x else other, middle))
     straight = wrist.path.is_straight
     cuts = (Path.line(top, foot), Path.line(left, right))
     result, _ = rearranged(sleeve, tuple(pieces), cuts)

@@ -25,7 +25,7 @@ from kit.lesson.redrawn import (
     with_guides,
     with_points,
 )
-from kit.lesson.slash import STAY, AlongEdge, Part, rearranged
+from kit.lesson.slash import STAY, AlongEdge, SlashedPart, rearranged
 from kit.piece.dart import darts_on, intake, mouth_path
 from kit.piece.piece import Piece
 from kit.piece.role import EdgeRole
@@ -54,11 +54,11 @@ def wedged(piece: Piece, height: float, amount: float) -> Piece:
     clockwise = (one - hinge).x < 0  # upward at a centre that lies left of the hinge
     turn = Motion.rotation((-angle if clockwise else angle) * (1 if amount >= 0 else -1), hinge)
     if piece.outline.area > 0:
-        up = Part(hinge_at, high[0], turn) if clockwise else Part(high[0], hinge_at, turn)
-        down = Part(low[0], hinge_at, STAY) if clockwise else Part(hinge_at, low[0], STAY)
+        up = SlashedPart(hinge_at, high[0], turn) if clockwise else SlashedPart(high[0], hinge_at, turn)
+        down = SlashedPart(low[0], hinge_at, STAY) if clockwise else SlashedPart(hinge_at, low[0], STAY)
     else:
-        up = Part(high[0], hinge_at, turn) if clockwise else Part(hinge_at, high[0], turn)
-        down = Part(hinge_at, low[0], STAY) if clockwise else Part(low[0], hinge_at, STAY)
+        up = SlashedPart(high[0], hinge_at, turn) if clockwise else SlashedPart(hinge_at, high[0], turn)
+        down = SlashedPart(hinge_at, low[0], STAY) if clockwise else SlashedPart(low[0], hinge_at, STAY)
     cuts = (Path.line(one, hinge),) if amount >= 0 else (Path.line(one, hinge), Path.line(two, hinge))
     result, where = rearranged(piece, (up, down), cuts)
     result = rejoined(result, piece)

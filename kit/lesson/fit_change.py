@@ -20,12 +20,12 @@ from kit.language import say
 from kit.lesson import fit_bust, fit_centre, fit_shoulders
 from kit.lesson.fit_lengths import crossed, lengthened
 from kit.lesson.fit_partners import equal_partners
-from kit.lesson.lengthen_lines import Stretch, cut_heights, upward
+from kit.lesson.lengthen_lines import LevelStretch, cut_heights, upward
 from kit.lesson.parameter import Parameter
 from kit.lesson.redrawn import common_end, evened, lacking
 from kit.piece.piece import Piece
 
-Spot = tuple[str, Point, Point]
+SpotMove = tuple[str, Point, Point]
 """Where an amount is shown: the piece, from where to where."""
 
 
@@ -34,7 +34,7 @@ class Altered:
     """What a change made: the pieces it changed, and where its amount lies on each."""
 
     pieces: tuple[Piece, ...]
-    spots: tuple[Spot, ...]
+    spots: tuple[SpotMove, ...]
 
 
 Work = Callable[[Sequence[Piece], float, Body], Altered]
@@ -129,7 +129,7 @@ def _sleeves(pieces: Iterable[Piece]) -> list[Piece]:
     return [p for p in pieces if p.edges and p.role == "sleeve" and p.with_role("cap")]
 
 
-def _altered(befores: Sequence[Piece], afters: Sequence[Piece], spots: Iterable[Spot]) -> Altered:
+def _altered(befores: Sequence[Piece], afters: Sequence[Piece], spots: Iterable[SpotMove]) -> Altered:
     closing = [new if new is old else evened(new) for old, new in zip(befores, afters, strict=True)]
     made = equal_partners(befores, closing)
     changed = tuple(evened(new) for old, new in zip(befores, made, strict=True) if new is not old)
@@ -158,7 +158,7 @@ def _lengthen(keys: tuple[tuple[str, str], ...], way: float, *, crotch: bool | N
     return work
 
 
-def _waist_below(stretch: Stretch) -> bool:
+def _waist_below(stretch: LevelStretch) -> bool:
     """What lies toward the waist stays where it is."""
     return stretch.upper in ("bust_line", "under_bust_line")
 

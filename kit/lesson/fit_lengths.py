@@ -11,7 +11,7 @@ from kit.errors import KitError
 from kit.geometry import Motion, Path, Point
 from kit.lesson.lengthen_lines import height_of, upward
 from kit.lesson.redrawn import aimed, blended, lacking, rejoined, ruled
-from kit.lesson.slash import STAY, AlongEdge, Part, rearranged
+from kit.lesson.slash import STAY, AlongEdge, SlashedPart, rearranged
 from kit.piece.piece import Piece
 
 _FAR = 5000.0
@@ -57,8 +57,8 @@ def lengthened(piece: Piece, height: float, amount: float, *, lower_stays: bool)
         cuts = tuple(Path.line(_point(piece, a), _point(piece, b)) for a, b in (low, high))
     slide = Motion.translation(up * (amount if lower_stays else -amount))
     parts = (
-        Part(*above, slide if lower_stays else STAY),
-        Part(*below, STAY if lower_stays else slide),
+        SlashedPart(*above, slide if lower_stays else STAY),
+        SlashedPart(*below, STAY if lower_stays else slide),
     )
     result, where = rearranged(piece, parts, cuts)
     for name, at in below:

@@ -56,7 +56,7 @@ class Fitting:
 
 
 @dataclass(frozen=True)
-class Written:
+class FittingCell:
     """A fitting written in the notebook, and the `cell` and `run` (execution count) that wrote it."""
 
     fitting: Fitting
@@ -177,7 +177,7 @@ def from_data(data: object) -> tuple[tuple[Fitting, ...], str]:
     return tuple(found), f"{bad} of the fittings kept beside the notebook cannot be read." if bad else ""
 
 
-def kept_fittings(saved: Saved, written: Sequence[Written]) -> tuple[Fitting, ...]:
+def kept_fittings(saved: Saved, written: Sequence[FittingCell]) -> tuple[Fitting, ...]:
     """Those kept in the sidecar file, but for what has been written in the notebook since: there it counts."""
     found = from_data(saved.more.get(KEY))[0]
     return tuple(fitting for fitting in found if not any(_alike(fitting, w.fitting) for w in written))

@@ -93,7 +93,7 @@ def _through(path: Path, at: Point) -> Iterable[tuple[Vector, bool]]:
                 yield span.unit(), True
 
 
-class Drawn(Protocol):
+class NamedLine(Protocol):
     """A line on a piece and its name."""
 
     @property
@@ -103,7 +103,7 @@ class Drawn(Protocol):
     def name(self) -> str: ...
 
 
-def end_sign(path: Path, start: bool, square: Drawn | None, along: Drawn | None) -> tuple[Sign, ...]:
+def end_sign(path: Path, start: bool, square: NamedLine | None, along: NamedLine | None) -> tuple[Sign, ...]:
     """The sign at one end of a curve that was said to be square to a line there, or to run along one. A line ruled in
     this very step has no name yet and counts as well."""
     line = square or along

@@ -19,7 +19,7 @@ FAR = 4000.0
 """mm, longer than any piece: a line carried on this far meets whatever lies in its way."""
 
 
-class Sheet(Protocol):
+class NotedSheet(Protocol):
     """A piece that a point or line can be put on: an open one, or its handle in a step."""
 
     @property
@@ -34,7 +34,7 @@ class Sheet(Protocol):
         """Whether the cloth lies to the left when the outline is walked in edge order."""
 
 
-class Paper(Sheet, Protocol):
+class OpenSheet(NotedSheet, Protocol):
     """What a point or line needs of the piece it lies on."""
 
     def edge_paths(self) -> tuple[Path, ...]:
@@ -50,12 +50,12 @@ class Paper(Sheet, Protocol):
         """Write down a move of the hand."""
 
 
-def open_paper(sheet: Sheet) -> Paper:
+def open_paper(sheet: NotedSheet) -> OpenSheet:
     """The open piece, where its handle is given."""
-    return cast("Paper", getattr(sheet, "_open", sheet))
+    return cast("OpenSheet", getattr(sheet, "_open", sheet))
 
 
-def heading(direction: str, sheet: Paper | None = None, at: Point | None = None) -> Vector:
+def heading(direction: str, sheet: OpenSheet | None = None, at: Point | None = None) -> Vector:
     """The unit vector of a direction word; on a mirrored half in and out keep their sense."""
     if direction not in DIRECTIONS:
         raise KitError(f"'{direction}' is not a direction on the paper.", do=near(direction, DIRECTIONS))
@@ -63,7 +63,7 @@ def heading(direction: str, sheet: Paper | None = None, at: Point | None = None)
     return found * -1.0 if found.x and sheet is not None and at is not None and sheet.is_far_half(at) else found
 
 
-def said_toward(toward: str, sheet: Paper, at: Point) -> Vector | str:
+def said_toward(toward: str, sheet: OpenSheet, at: Point) -> Vector | str:
     """What an author says with `toward`: a direction of the paper, "inside", "outside", or "" for nothing."""
     if toward in ("", "inside", "outside"):
         return toward

@@ -33,7 +33,7 @@ _NOT_CUT = {("hip_line", "thigh_line")}  # the crotch seam lies there
 
 
 @dataclass(frozen=True)
-class Stretch:
+class LevelStretch:
     """The part of a piece between two levels: their names ("top" and "end" for its own upper edge and its lower end),
     how high they lie, and the level heights are told from, one that is drawn."""
 
@@ -101,7 +101,7 @@ def _placed(pieces: tuple[Piece, ...]) -> Mapping[str, tuple[LengthenLine, ...]]
     return {name: tuple(lines) for name, lines in found.items()}
 
 
-def cut_heights(pieces: Iterable[Piece]) -> Iterator[tuple[Piece, Stretch, float]]:
+def cut_heights(pieces: Iterable[Piece]) -> Iterator[tuple[Piece, LevelStretch, float]]:
     """Where pieces are cut through to make them longer: each stretch between two levels, and the height there."""
     every = [piece for piece in pieces if piece.edges]
     stretches = [(piece, stretch) for piece in every for stretch in _stretches(piece)]
@@ -159,7 +159,7 @@ def _inherited(piece: Piece, lines: Sequence[LengthenLine]) -> Iterator[Lengthen
 # ---- between which levels ---------------------------------------------------------------------------------
 
 
-def _stretches(piece: Piece) -> Iterator[Stretch]:
+def _stretches(piece: Piece) -> Iterator[LevelStretch]:
     names = _ARM if piece.role == "sleeve" else _BODY
     heights: dict[str, float] = {name: at for name in names if (at := level_height(piece, name)) is not None}
     if not heights:
@@ -175,10 +175,10 @@ def _stretches(piece: Piece) -> Iterator[Stretch]:
         levels.append(("end", max(low)))
     for (upper, high), (lower, down) in pairwise(levels):
         if high - down >= LEAST and (upper, lower) not in _NOT_CUT:
-            yield Stretch(upper, lower, high, down, down if lower != "end" else high)
+            yield LevelStretch(upper, lower, high, down, down if lower != "end" else high)
 
 
-def _together(group: list[tuple[Piece, Stretch]]) -> list[list[tuple[Piece, Stretch]]]:
+def _together(group: list[tuple[Piece, LevelStretch]]) -> list[list[tuple[Piece, LevelStretch]]]:
     """Pieces whose stretches have enough in common to be cut at one height; the others each by themselves."""
     high = min(s.high - s.origin for _, s in group)
     low = max(s.low - s.origin for _, s in group)
@@ -188,7 +188,7 @@ def _together(group: list[tuple[Piece, Stretch]]) -> list[list[tuple[Piece, Stre
 # ---- at which height --------------------------------------------------------------------------------------
 
 
-def _height(group: list[tuple[Piece, Stretch]]) -> list[tuple[Piece, float]]:
+def _height(group: list[tuple[Piece, LevelStretch]]) -> list[tuple[Piece, float]]:
     """The height for each piece: that nearest the middle which crosses least; none where every one cuts an edge that
     runs across."""
     high = min(s.high - s.origin for _, s in group)

@@ -27,9 +27,9 @@ from kit.lesson.exercise import Exercise, Goal, exercise_of
 from kit.lesson.fit_change import FIT_CHANGES, possible
 from kit.lesson.fit_change import named as fit_named
 from kit.lesson.fit_steps import fit_entry, fit_parameter, place_of, with_fits
-from kit.lesson.fitting import Begun, Fitting, Written, fitting_between, fitting_of, undone
+from kit.lesson.fitting import Begun, Fitting, FittingCell, fitting_between, fitting_of, undone
 from kit.lesson.following import following_parameter, follows
-from kit.lesson.listener import Listener, Nobody, Walk, listener_of
+from kit.lesson.listener import AskedWalk, Listener, Nobody, listener_of
 from kit.lesson.own_measure import Kind as MeasureKind
 from kit.lesson.own_measure import OwnMeasure, own_measure
 from kit.lesson.parameter import Bound, Parameter, Setting, given_values, in_units, parameter_of
@@ -468,7 +468,7 @@ class Lesson:
         `first`, named as "front.side" ("front.underarm + front.side" for several in a row), with the difference at
         every notch, corner and mark. `turned` says by hand that the second is walked from its end, `ease` by how much
         it is meant to be longer. Out of a notebook the words are printed; a build leaves it out."""
-        self._listener.walk(Walk(first, second, turned, float(length(ease, "walk, ease"))))
+        self._listener.walk(AskedWalk(first, second, turned, float(length(ease, "walk, ease"))))
 
     def words(self, text: str) -> None:
         """Words of the lesson in a code cell, as markdown with live values: `lesson.words("A longer sleeve than
@@ -571,7 +571,7 @@ class Lesson:
         `lesson.fitting("First toile", "The shoulder pulled.", shoulder_lift=(0.8 * cm, 1.2 * cm))`. It changes no
         value. A cell run again replaces what it wrote. `KitError` for an unknown parameter, for a value that is no
         length or out of its range, and when nothing is named or nothing changes."""
-        new = Written(fitting_of(title, why, date, changes, self.parameters), *running_cell())
+        new = FittingCell(fitting_of(title, why, date, changes, self.parameters), *running_cell())
         self._definition = self._definition.with_fitting(new)
         return new.fitting
 

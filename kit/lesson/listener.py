@@ -16,7 +16,7 @@ from kit.lesson.steps import Entry
 
 
 @dataclass(frozen=True)
-class Walk:
+class AskedWalk:
     """What a walk is asked for: edge `second` rolled along edge `first`, `turned` said by hand; `ease` in mm."""
 
     first: str
@@ -44,7 +44,7 @@ class Listener(Protocol):
         """Values moved, from `before`; or body or units were chosen. `whole`: a change of its own, not part of a
         drag."""
 
-    def walk(self, walk: Walk) -> None:
+    def walk(self, walk: AskedWalk) -> None:
         """A walk is to be shown."""
 
     def asked(self, topic: str) -> None:
@@ -73,7 +73,7 @@ class Nobody:
 
     def moved(self, before: Mapping[str, float], *, whole: bool) -> None: ...
 
-    def walk(self, walk: Walk) -> None: ...
+    def walk(self, walk: AskedWalk) -> None: ...
 
     def asked(self, topic: str) -> None: ...
 

@@ -13,7 +13,7 @@ from typing import Literal
 from kit.diagnostic import measured, message, named_edge, number
 from kit.errors import KitError
 from kit.geometry import Cubic, Line, Motion, Path, Point, Vector
-from kit.lesson.slash import JOIN, SAME, STAY, Part, holds, on_edge, rearranged, slash_line, with_path
+from kit.lesson.slash import JOIN, SAME, STAY, SlashedPart, holds, on_edge, rearranged, slash_line, with_path
 from kit.piece.dart import cap, dart_of, mouth, mouth_path
 from kit.piece.darts_and_pleats import Dart, Pressed
 from kit.piece.piece import Mark, Notch, Piece
@@ -68,8 +68,8 @@ def move_dart(
     # and opens the new one in a single motion.
     slash = slash_line(piece, apex, place, name)
     turn = (two - apex).turn_to(one - apex) * share
-    ahead = Part((dart.edge, dart.end), (to, at), STAY, apex)
-    behind = Part((to, at), (dart.edge, dart.start), STAY, apex)
+    ahead = SlashedPart((dart.edge, dart.end), (to, at), STAY, apex)
+    behind = SlashedPart((to, at), (dart.edge, dart.start), STAY, apex)
     keep, other = holds(piece, ahead), holds(piece, behind)
     if keep == other == math.inf:
         raise KitError(message("refusal.slash_fold"), where=piece.title, do=message("refusal.other_edge_do"))

@@ -25,7 +25,7 @@ from kit.language import SOURCE, keys, languages, say, says, speaking
 from kit.lesson.fit_change import FIT_CHANGES
 from kit.lesson.fit_steps import fit_said, part_label, words_of
 from kit.lesson.fitting import Fitting
-from kit.lesson.pattern import LessonInfo, Pattern, Photo, SewRecord, StepMeasure, StepRecord, Value
+from kit.lesson.pattern import LessonInfo, ParameterValue, Pattern, Photo, SewRecord, StepMeasure, StepRecord
 from kit.piece.darts_and_pleats import Dart, Pleat
 from kit.piece.piece import Edge, Mark, Piece, Strip
 from kit.placeholder import Placeholder, name_of, split
@@ -77,7 +77,7 @@ def own_texts(lesson: Any, markdown: Sequence[str] = ()) -> list[OwnText]:
         found.setdefault(OwnText(text, where))
         return text
 
-    _Walk(note).of(lesson)
+    _WordsWalk(note).of(lesson)
     for number, source in enumerate(markdown, 1):
         _blocks_said(source, f"Markdown cell {number}", note)
     return list(found)
@@ -112,7 +112,7 @@ class Translator:
         self.genders: dict[str, str] = {}
         pattern = _pattern_in(lesson)
         self._source = pattern.lesson.language
-        self._walk = _Walk(self.text, language)
+        self._walk = _WordsWalk(self.text, language)
         self._finished = self._slugs(pattern) if self._foreign else {}
 
     @property
@@ -240,7 +240,7 @@ class _Kept:
     now: Any
 
 
-class _Walk:
+class _WordsWalk:
     """Goes through frozen values and says every text of the lesson's in them."""
 
     def __init__(self, speak: Speak, language: str = "") -> None:
@@ -322,11 +322,11 @@ class _Walk:
                 return self._label(thing, "dart")
             case Pleat():
                 return self._label(thing, "pleat or tuck")
-            case Value() if thing.name in FIT_CHANGES:
+            case ParameterValue() if thing.name in FIT_CHANGES:
                 return {"said": said} if (said := fit_said(thing.name, self._language)) != thing.said else {}
             case StepMeasure() if (label := part_label(thing.name, self._language)) is not None:
                 return {"label": label}
-            case Value():
+            case ParameterValue():
                 said = self._say(thing.label, "name")
                 return {"said": said if said != thing.label else thing.said, "why": self._say(thing.why, "why")}
             case StepMeasure():
@@ -417,7 +417,7 @@ def _place_of(thing: Any) -> str:
             return f"Piece '{thing.name}'"
         case Strip():
             return f"Strip '{thing.name}'"
-        case Value():
+        case ParameterValue():
             return f"Parameter '{thing.name}'"
         case Measurement():
             return f"Measurement '{thing.name}'"

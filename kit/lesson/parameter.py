@@ -11,7 +11,7 @@ from typing import Any, Literal, cast
 from kit.diagnostic import Value as Said
 from kit.diagnostic import measured, message, per_cent
 from kit.errors import KitError, near
-from kit.lesson.pattern import Value
+from kit.lesson.pattern import ParameterValue
 from kit.units import Length, Size, System, both, length, percent
 
 Kind = Literal["length", "share", "count"]
@@ -102,8 +102,10 @@ class Parameter:
                 raise _no_number(value, self) from None
         return self.checked(cast("float", value))
 
-    def valued(self, value: float) -> Value:
-        return Value(self.name, float(value), self.kind, self.default, self.least, self.most, self.why, self.said)
+    def valued(self, value: float) -> ParameterValue:
+        return ParameterValue(
+            self.name, float(value), self.kind, self.default, self.least, self.most, self.why, self.said
+        )
 
 
 def _no_number(value: object, parameter: Parameter) -> KitError:

@@ -106,7 +106,7 @@ class LessonInfo:
 
 
 @dataclass(frozen=True)
-class Value:
+class ParameterValue:
     """One parameter's value for this pattern. `kind` length is in mm; share is 0..1; count is whole. `follows` says
     what of the body it follows from; nothing once it was moved."""
 
@@ -210,7 +210,7 @@ class Pattern:
 
     lesson: LessonInfo
     body: Body
-    values: tuple[Value, ...]
+    values: tuple[ParameterValue, ...]
     pieces: tuple[Piece, ...]
     strips: tuple[Strip, ...]
     steps: tuple[StepRecord, ...]

@@ -16,7 +16,7 @@ from kit.lesson import compass
 from kit.lesson.curve_ends import cleared, curve_into, curve_square_to, way_at
 from kit.lesson.curving import curve
 from kit.lesson.hand import SQUARE, HandMove, Kind, Sign, end_sign, square_sign
-from kit.lesson.headings import FAR, Paper, Sheet, distance, heading, open_paper
+from kit.lesson.headings import FAR, NotedSheet, OpenSheet, distance, heading, open_paper
 from kit.sewing.call import answering
 from kit.units import Length, Size
 
@@ -28,8 +28,8 @@ REACH = 50.0
 class PaperPoint:
     """A point marked on a piece. `x` and `y` are Lengths from the centre line and the waistline."""
 
-    def __init__(self, sheet: Sheet, point: Point) -> None:
-        self.sheet: Paper = open_paper(sheet)
+    def __init__(self, sheet: NotedSheet, point: Point) -> None:
+        self.sheet: OpenSheet = open_paper(sheet)
         self.point = point
 
     @property
@@ -288,8 +288,8 @@ class PaperPoint:
 class PaperLine:
     """A line, straight or curved, on a piece; an edge when it has a `name`."""
 
-    def __init__(self, sheet: Sheet, path: Path, name: str = "", beside: Path | None = None) -> None:
-        self.sheet: Paper = open_paper(sheet)
+    def __init__(self, sheet: NotedSheet, path: Path, name: str = "", beside: Path | None = None) -> None:
+        self.sheet: OpenSheet = open_paper(sheet)
         self.path = path
         self.name = name
         self.beside = beside  # the line it was squared from

@@ -10,7 +10,7 @@ from kit.diagnostic import measured, message, named_edge
 from kit.errors import KitError
 from kit.geometry import Cubic, Line, Motion, Path, Point, Vector, parallel
 from kit.lesson.corners import meeting
-from kit.lesson.slash import STAY, AlongEdge, Part, holds, on_edge, rearranged, slash_line, with_path
+from kit.lesson.slash import STAY, AlongEdge, SlashedPart, holds, on_edge, rearranged, slash_line, with_path
 from kit.piece.piece import Edge, Piece
 from kit.piece.pleat import stretches
 
@@ -27,7 +27,7 @@ def opened(
     """The paper spread, and where a place on an old edge lies on the new one (before or after a gap there)."""
     a, b = on_edge(piece, *first), on_edge(piece, *second)
     slash = slash_line(piece, a, b)
-    there, back = Part(first, second, STAY), Part(second, first, STAY)
+    there, back = SlashedPart(first, second, STAY), SlashedPart(second, first, STAY)
     hold_there, hold_back = holds(piece, there), holds(piece, back)
     if hold_there == hold_back == math.inf:
         raise KitError(message("refusal.slash_fold"), where=piece.title, do=message("refusal.other_edge_do"))

@@ -28,7 +28,7 @@ STAY = Motion.identity()
 
 
 @dataclass(frozen=True)
-class Part:
+class SlashedPart:
     """A part of the paper: the outline from one place on to another, how it is moved, and the inner corner."""
 
     start: AlongEdge
@@ -54,7 +54,7 @@ def _stretches(piece: Piece, start: AlongEdge, end: AlongEdge) -> list[tuple[str
     return found
 
 
-def _shape(piece: Piece, part: Part) -> Region:
+def _shape(piece: Piece, part: SlashedPart) -> Region:
     points = [
         p for n, a, b in _stretches(piece, part.start, part.end) for p in piece.edge(n).path.between(a, b).points(0.05)
     ]
@@ -84,7 +84,7 @@ class _Outline:
         return self.shifts[name] + max((s[2] + s[1] - s[0] for s in spots if s[1] <= at), default=0.0)
 
 
-def _relaid(piece: Piece, parts: tuple[Part, ...], prefer: str) -> _Outline:
+def _relaid(piece: Piece, parts: tuple[SlashedPart, ...], prefer: str) -> _Outline:
     """The outline put together again from the moved parts.
 
     It is done edge by edge, not part by part, because an edge keeps its name, its allowance and its notches when it is
@@ -126,7 +126,7 @@ def _relaid(piece: Piece, parts: tuple[Part, ...], prefer: str) -> _Outline:
 
 
 def rearranged(
-    piece: Piece, parts: tuple[Part, ...], cuts: tuple[Path, ...], prefer: str = ""
+    piece: Piece, parts: tuple[SlashedPart, ...], cuts: tuple[Path, ...], prefer: str = ""
 ) -> tuple[Piece, Callable[[str, float, bool], float]]:
     """The piece with its parts moved; gaps on the outline are ruled straight (onto the edge `prefer` where two
     edges part). Also gives where a place on an old edge lies on the new one (before or after a gap there).
@@ -199,7 +199,7 @@ def _cut_at(path: Path, cuts: tuple[Path, ...]) -> list[Path]:
     return [path.between(a, b) for a, b in pairwise(ends) if b - a > 0.5]
 
 
-def holds(piece: Piece, part: Part) -> float:
+def holds(piece: Piece, part: SlashedPart) -> float:
     """How strongly a part wants to stay: the fold, then the grainline's middle, then size."""
     found = _stretches(piece, part.start, part.end)
     if piece.fold and any(name == piece.fold for name, _, _ in found):

@@ -27,7 +27,7 @@ from kit.lesson.hand import HandMove, carried_out, ends_of
 from kit.lesson.open_piece import OpenPiece
 from kit.lesson.own_code import stopped
 from kit.lesson.parameter import Parameter
-from kit.lesson.pattern import Pattern, SewRecord, StepMeasure, StepRecord, Value
+from kit.lesson.pattern import ParameterValue, Pattern, SewRecord, StepMeasure, StepRecord
 from kit.lesson.sewn_roles import with_sewn_roles
 from kit.lesson.steps import Entry
 from kit.lesson.time_limit import TRIED, begins, within
@@ -247,7 +247,7 @@ def _pattern(table: _Table, made: _Made, whole: bool) -> Pattern:
     return pattern
 
 
-def _shown(parameter: Parameter, value: float, definition: Definition) -> Value:
+def _shown(parameter: Parameter, value: float, definition: Definition) -> ParameterValue:
     """A parameter's value in the pattern; what it follows from, where it was not moved."""
     shown = parameter.valued(value)
     if parameter.is_following and abs(value - parameter.default) < 1e-6:

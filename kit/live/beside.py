@@ -19,7 +19,7 @@ from kit.lesson.cells import running_cell
 from kit.lesson.exercise import Exercise
 from kit.lesson.fit_change import FIT_CHANGES
 from kit.lesson.lesson import Lesson, listen, listening, take_over
-from kit.lesson.listener import Walk, take_seat
+from kit.lesson.listener import AskedWalk, take_seat
 from kit.lesson.parameter import in_units
 from kit.lesson.pattern import Pattern
 from kit.lesson.steps import Entry
@@ -64,7 +64,7 @@ class NotebookSide:
         # (kind, name) of an entry -> its display under the cell and the HTML shown there.
         self._shown: dict[tuple[str, str], tuple[Any, str]] = {}
         # The two edges of a walk -> its display, the HTML shown there, and what was asked.
-        self._walks: dict[tuple[str, str], tuple[Any, str, Walk]] = {}
+        self._walks: dict[tuple[str, str], tuple[Any, str, AskedWalk]] = {}
         # Words said by a cell, each with its display, the text shown there, and what was written.
         self._said: list[_Said] = []
         # Entries whose picture says that it is old.
@@ -161,7 +161,7 @@ class NotebookSide:
 
     # ---- walks ----------------------------------------------------------------------------------------------
 
-    def walk(self, walk: Walk) -> None:
+    def walk(self, walk: AskedWalk) -> None:
         from kit.live import fragments
 
         where, lesson = here(), self.lesson
@@ -188,7 +188,7 @@ class NotebookSide:
         with in_words_of(self.lesson):
             print(help_on(topic))
 
-    def _walked(self, asked: Walk, pattern: Pattern | None = None) -> Walked:
+    def _walked(self, asked: AskedWalk, pattern: Pattern | None = None) -> Walked:
         from kit.sewing.seam_walk import walk
 
         lesson = self.lesson

@@ -19,7 +19,7 @@ from kit.live.film_file import GIF_RATE, gif, mp4, png
 from kit.live.lower_third import Bar, bars, with_bar
 from kit.picture.filming import filming
 from kit.picture.raster import Pixels, Raster, raster
-from kit.picture.staged import Stage
+from kit.picture.staged import StagedDrawing
 from kit.picture.step_pictures import ROOM, PlayerPicture, player_pictures
 from kit.units import System
 
@@ -189,12 +189,12 @@ def _file(
     return gif(frames()) if kind == "gif" else mp4(frames(), size, rate)
 
 
-def _stage(shot: PlayerPicture, size: tuple[int, int], ground: str) -> Stage:
+def _stage(shot: PlayerPicture, size: tuple[int, int], ground: str) -> StagedDrawing:
     """The picture on as much room as it is drawn for, in the shape of `size`."""
     assert shot.draw is not None
     k = max(size[0] / ROOM[0], size[1] / ROOM[1])
     theme = filming(ground) if ground else filming()
-    return Stage(shot.draw(), size[0] / k, size[1] / k, theme, ground=False)
+    return StagedDrawing(shot.draw(), size[0] / k, size[1] / k, theme, ground=False)
 
 
 def _frames(shot: PlayerPicture, size: tuple[int, int], count: int, ground: str, margin: float) -> Iterator[Pixels]:

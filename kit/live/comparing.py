@@ -17,7 +17,7 @@ from kit.lesson.lesson import Lesson
 from kit.lesson.parameter import Setting, given_values
 from kit.lesson.pattern import Pattern
 from kit.live.fragments import STEP_WIDTH, picture
-from kit.live.shown import Shown
+from kit.live.shown import ShownAnswer
 from kit.live.speech import in_words_of, spoken_by
 from kit.prose.readings import ruling_of
 from kit.rulers import Ruling, ruled
@@ -34,7 +34,7 @@ def compare(
     sizes: Sequence[str] = (),
     at: str = "",
     **values: Setting,
-) -> Shown[Comparison]:
+) -> ShownAnswer[Comparison]:
     """What differs between two sizes of a lesson, between the lesson as it stands and other values, or between two
     lessons or editions; each piece of both laid over each other, what moved dimensioned.
 
@@ -68,7 +68,7 @@ def compare(
         )
         lead = f"<p>{escape(page.lead)}</p>" if page.lead else ""
         html = f'<div style="max-width:{STEP_WIDTH:.0f}px"><h4>{escape(page.title)}</h4>{lead}{tables}</div>'
-        return Shown(found, "\n".join(lines(page)), html)
+        return ShownAnswer(found, "\n".join(lines(page)), html)
 
 
 @contextmanager

@@ -14,9 +14,9 @@ from dataclasses import dataclass
 from typing import Any
 
 from kit.lesson.lesson import Lesson
-from kit.live.half_written import Call, Cursor, at_cursor
+from kit.live.half_written import Cursor, OpenCall, at_cursor
 from kit.live.speech import in_words_of
-from kit.live.within_reach import Reach, Thing, after_the_dot
+from kit.live.within_reach import NamedThing, Reach, after_the_dot
 from kit.reference.verb_help import Verb, told
 
 
@@ -52,13 +52,13 @@ def offers(code: str, cursor: int, namespace: Mapping[str, Any]) -> Offers:
         return _bare(place, reach, namespace)
 
 
-def _said(place: Cursor, named: Mapping[str, Thing | Verb]) -> Offers:
+def _said(place: Cursor, named: Mapping[str, NamedThing | Verb]) -> Offers:
     found = [Offer(name, _line(what)) for name, what in named.items()]
     return Offers(place.word, _beginning(found, place.word))
 
 
-def _line(what: Thing | Verb) -> str:
-    return what.line if isinstance(what, Thing) else f"{what.gives if what.quality else 'verb'}: {what.line}"
+def _line(what: NamedThing | Verb) -> str:
+    return what.line if isinstance(what, NamedThing) else f"{what.gives if what.quality else 'verb'}: {what.line}"
 
 
 def _beginning(found: Iterable[Offer], word: str) -> tuple[Offer, ...]:
@@ -80,7 +80,7 @@ def _bare(place: Cursor, reach: Reach, namespace: Mapping[str, Any]) -> Offers:
     return Offers(place.word, tuple(reversed(first.values())))
 
 
-def _keywords(call: Call, verb: Verb) -> list[Offer]:
+def _keywords(call: OpenCall, verb: Verb) -> list[Offer]:
     """The arguments of a verb not given yet that may be given by name, those that only go by name first."""
     found = []
     for number, argument in enumerate(verb.arguments):

@@ -7,11 +7,11 @@ from html import escape
 from kit.errors import KitError
 from kit.family.edition import edition_of
 from kit.family.grade_told import GradeTold, grade_told, lines
-from kit.family.grading import Grade, grade
+from kit.family.grading import Grading, grade
 from kit.language import say
 from kit.lesson.lesson import Lesson
 from kit.live.fragments import message, notes
-from kit.live.shown import Shown
+from kit.live.shown import ShownAnswer
 from kit.live.speech import in_words_of, spoken_by
 from kit.prose.readings import ruling_of
 from kit.rulers import Ruling, ruled
@@ -19,7 +19,7 @@ from kit.rulers import Ruling, ruled
 _CELL = "border-bottom:1px solid #bbb;padding:2px 0 2px 12px;font-weight:400;vertical-align:top"
 
 
-def grade_table(lesson: Lesson) -> Shown[Grade]:
+def grade_table(lesson: Lesson) -> ShownAnswer[Grading]:
     """Every measure of a lesson in every size of its chart, the step from size to size, and a finding where a step is
     unlike its neighbours. Sizes from which other steps are meant are named in `Lesson(..., size_breaks=["W7"])`. A
     size that cannot be drafted is left out and told. `KitError` for a lesson of one size.
@@ -42,7 +42,7 @@ def grade_table(lesson: Lesson) -> Shown[Grade]:
         found = grade(editions, info.size_breaks, lesson.sizes.names)
         page = grade_told(found, editions[0], lesson.units)
         text = "\n".join((*left, *lines(page)))
-        return Shown(found, text, _html(page, left))
+        return ShownAnswer(found, text, _html(page, left))
 
 
 def _html(page: GradeTold, left: list[str]) -> str:

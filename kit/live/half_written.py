@@ -37,7 +37,7 @@ _LONGEST_DECORATOR = 40  # lines
 
 
 @dataclass(frozen=True)
-class Step:
+class WrittenStep:
     """A step as its cell has it so far: the `lesson`'s name, the `way` it is added ("step", "sew", "finished"), the
     function's `name` and the arguments it `uses`, and what its decorator says it `makes` or comes `after`."""
 
@@ -51,7 +51,7 @@ class Step:
 
 
 @dataclass(frozen=True)
-class Call:
+class OpenCall:
     """A call whose bracket is still open: what is called ("front.draw"), the keywords `given`, how many arguments
     stand before by `position`, and the keyword being `filled` just now ("" when none is)."""
 
@@ -66,12 +66,12 @@ class Cursor:
     """What stands before the cursor: the `statements` finished above it in the step's body, the `owner` after whose
     dot the name stands ("" for a bare name), the part of the `word` already typed, and the `call` it stands in."""
 
-    step: Step
+    step: WrittenStep
     zone: Zone
     statements: tuple[str, ...]
     owner: str
     word: str
-    call: Call | None = None
+    call: OpenCall | None = None
 
 
 class _Token(NamedTuple):
@@ -107,7 +107,7 @@ def _defs_above(before: str) -> Iterator[int]:
         end = begin - 1
 
 
-def _inside(step: Step, head: re.Match[str], before: str, following: str) -> Cursor | None:
+def _inside(step: WrittenStep, head: re.Match[str], before: str, following: str) -> Cursor | None:
     tokens = _tokens(before[head.end() - 1 :])
     closed = _closing(tokens)
     if closed is None:
@@ -123,7 +123,7 @@ def _inside(step: Step, head: re.Match[str], before: str, following: str) -> Cur
 # ---- the head of the step ---------------------------------------------------------------------------------
 
 
-def _decorated(above: str, indent: str) -> Step | None:
+def _decorated(above: str, indent: str) -> WrittenStep | None:
     """The step of a lesson that the decorators right above a `def` make of it; None where they make none."""
     lines = above.split("\n")[:-1]
     end = len(lines)
@@ -141,7 +141,7 @@ def _decorated(above: str, indent: str) -> Step | None:
             and call.func.attr in ("step", "sew", "finished")
         ):
             said = {word.arg: _strings(word.value) for word in call.keywords}
-            return Step(
+            return WrittenStep(
                 call.func.value.id,
                 call.func.attr,
                 makes=said.get("makes", ()),
@@ -184,7 +184,7 @@ def _names(tokens: Sequence[_Token]) -> tuple[str, ...]:
     return tuple(found)
 
 
-def _in_arguments(step: Step, tokens: list[_Token]) -> Cursor | None:
+def _in_arguments(step: WrittenStep, tokens: list[_Token]) -> Cursor | None:
     word = tokens.pop().text if tokens[-1].sort == "name" else ""
     said = [token for token in tokens if token.sort not in ("space", "line", "comment")]
     if len(said) > 1 and said[-1] != _COMMA:
@@ -198,7 +198,7 @@ def _in_arguments(step: Step, tokens: list[_Token]) -> Cursor | None:
 # ---- the body ---------------------------------------------------------------------------------------------
 
 
-def _in_body(step: Step, margin: int, tokens: Sequence[_Token]) -> Cursor | None:
+def _in_body(step: WrittenStep, margin: int, tokens: Sequence[_Token]) -> Cursor | None:
     if tokens and tokens[-1].sort in ("torn", "comment", "string", "number"):
         return None
     statements, current = _statements(tokens)
@@ -291,7 +291,7 @@ def _opening(tokens: Sequence[_Token], close: int) -> int | None:
     return None
 
 
-def _open_call(tokens: list[_Token]) -> Call | None:
+def _open_call(tokens: list[_Token]) -> OpenCall | None:
     """The innermost call whose bracket is open at the end."""
     depth = 0
     for i in range(len(tokens) - 1, -1, -1):
@@ -304,7 +304,7 @@ def _open_call(tokens: list[_Token]) -> Call | None:
     return None
 
 
-def _arguments(called: str, tokens: Sequence[_Token]) -> Call:
+def _arguments(called: str, tokens: Sequence[_Token]) -> OpenCall:
     given: list[str] = []
     position, depth, filled = 0, 0, ""
     last = _Token("", "")
@@ -317,7 +317,7 @@ def _arguments(called: str, tokens: Sequence[_Token]) -> Call:
             position += not filled
             filled = ""
         last = token
-    return Call(called, tuple(given), position, filled)
+    return OpenCall(called, tuple(given), position, filled)
 
 
 # ---- tokens -----------------------------------------------------------------------------------------------

@@ -11,7 +11,7 @@ from typing import Any
 from kit.lesson.lesson import Lesson
 from kit.live.half_written import at_cursor
 from kit.live.speech import in_words_of
-from kit.live.within_reach import Reach, Thing
+from kit.live.within_reach import NamedThing, Reach
 from kit.reference.verb_help import in_full, verbs_of
 
 _REST_OF_NAME = re.compile(r"\w*")
@@ -54,13 +54,13 @@ def _told(reach: Reach, expression: str, *, called: bool) -> str:
     return _thing(thing, expression) if thing else ""
 
 
-def _owner(expression: str, thing: Thing) -> str:
+def _owner(expression: str, thing: NamedThing) -> str:
     """How the thing a verb belongs to is written, where that is short; else its kind."""
     owner = expression.rpartition(".")[0]
     return owner if re.fullmatch(r"[\w.]+", owner) else str(thing.kind).replace(" ", "_")
 
 
-def _thing(thing: Thing, written: str) -> str:
+def _thing(thing: NamedThing, written: str) -> str:
     parts = [f"{written}\n{thing.line}"]
     for word in dict.fromkeys(one.word for one in thing.inside.values()):
         parts.append(

@@ -17,7 +17,7 @@ _KEPT = 200
 
 
 @dataclass(frozen=True)
-class Change:
+class HistoryEntry:
     """Values before and after, by the names that differ (mm, share or count)."""
 
     before: Mapping[str, float]
@@ -40,8 +40,8 @@ class History:
     """Changes done, and changes undone that can be done again."""
 
     def __init__(self) -> None:
-        self._done: list[Change] = []
-        self._undone: list[Change] = []
+        self._done: list[HistoryEntry] = []
+        self._undone: list[HistoryEntry] = []
         self._at = 0.0
         self._open = False
 
@@ -58,11 +58,11 @@ class History:
         names = [name for name in after if name in before and before[name] != after[name]]
         if not names:
             return
-        change = Change({n: before[n] for n in names}, {n: after[n] for n in names})
+        change = HistoryEntry({n: before[n] for n in names}, {n: after[n] for n in names})
         now = time.monotonic()
         last = self._done[-1] if self._done and self._open else None
         if last is not None and now - self._at < _TOGETHER and set(last.after) == set(names):
-            self._done[-1] = Change(last.before, change.after)
+            self._done[-1] = HistoryEntry(last.before, change.after)
             if self._done[-1].before == change.after:
                 self._done.pop()
                 self._open = False

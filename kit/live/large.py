@@ -30,7 +30,7 @@ from kit.live.still import with_still
 from kit.picture.draft import bench_drawing
 from kit.picture.drawing import Drawing
 from kit.picture.filming import GROUNDS, filming
-from kit.picture.staged import Stage
+from kit.picture.staged import StagedDrawing
 from kit.picture.step_pictures import ROOM, PlayerPicture, player_pictures
 from kit.resources import templates
 from kit.units import Length, set_fractions
@@ -223,7 +223,7 @@ class Large(anywidget.AnyWidget):
             ground = LOOKS[self.look]
             svg = ""
             if drawing is not None:
-                svg = Stage(drawing, *ROOM, filming(GROUNDS[ground]), ground=ground == "paper").svg()
+                svg = StagedDrawing(drawing, *ROOM, filming(GROUNDS[ground]), ground=ground == "paper").svg()
         except Exception as error:
             self.message = fragments.plain(error)
             return

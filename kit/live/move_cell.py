@@ -20,7 +20,7 @@ from kit.live import outline_moves as outline
 from kit.live import paper_moves as paper
 from kit.live.fragments import plain
 from kit.live.outline_moves import Ways
-from kit.live.picked import Chosen, Drawn, Picked, piece_said, said
+from kit.live.picked import Chosen, DrawnMove, Picked, piece_said, said
 from kit.live.tidy_source import (
     Call,
     free,
@@ -49,7 +49,7 @@ _TRIES = 4
 class Kind:
     """A kind of move: how it is drawn, and the ways it can be done (none where there is but one)."""
 
-    draw: Callable[[Picked], Drawn]
+    draw: Callable[[Picked], DrawnMove]
     ways: Callable[[Picked], Ways] | None = None
 
 
@@ -73,7 +73,7 @@ MOVES: dict[str, Kind] = {
 
 
 @dataclass(frozen=True)
-class Move:
+class ChosenMove:
     """A move as chosen: its `name` in `MOVES` and its `way`; the `amount` in mm (a share for a fullness), None for the
     kit's own first choice; the `system` it is written in. `title`, `measure`, `thing` (the new line) and `why` are the
     reader's words, "" where the kit chooses. It follows the step of the key `after`, "" for the last one."""
@@ -109,7 +109,7 @@ class Cell:
 
 
 def cell_for(
-    move: Move,
+    move: ChosenMove,
     lesson: Lesson,
     pattern: Pattern,
     chosen: Sequence[Chosen],
@@ -169,7 +169,7 @@ class _Writing:
 
     def __init__(
         self,
-        move: Move,
+        move: ChosenMove,
         lesson: Lesson,
         pattern: Pattern,
         chosen: Sequence[Chosen],

@@ -39,7 +39,7 @@ class NameEdges(widgets.VBox):
     def __init__(self, drawn: TracedFile, title: str) -> None:
         self.drawn, self.title = drawn, title
         self._language = language()
-        self.sheets = tuple(Sheet(outline, len(drawn.outlines)) for outline in drawn.outlines)
+        self.sheets = tuple(OutlineNaming(outline, len(drawn.outlines)) for outline in drawn.outlines)
         self.message = widgets.HTML()
         self.code = widgets.Textarea(
             disabled=True, rows=9, layout={"width": "100%", "max_width": "760px"}, tooltip=say("panel.edges_copy_tip")
@@ -94,7 +94,7 @@ class NameEdges(widgets.VBox):
         return "\n".join([*lines, "    },", f"    waist={{{waists}}},", f"    outlines={{{outlines}}},", ")"])
 
 
-class Sheet(widgets.HBox):
+class OutlineNaming(widgets.HBox):
     """One outline: its picture, and a field for each edge from corner to corner. An edge left without a name goes on
     with the one before it."""
 

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from kit.language import say
-from kit.live.picked import Drawn, Picked, no, said, short, toward, vector, words
+from kit.live.picked import DrawnMove, Picked, no, said, short, toward, vector, words
 from kit.live.tidy_source import Call, keyed
 from kit.piece.piece import Edge
 
@@ -16,14 +16,14 @@ def direction_ways(picked: Picked) -> Ways:
     return [(way, say(f"canvas_moves.way_{way}")) for way in _WORD]
 
 
-def move_point(picked: Picked) -> Drawn:
+def move_point(picked: Picked) -> DrawnMove:
     """A point up, down, out or in; the edges that meet there are drawn again to it."""
     (point,) = picked.places(1)
     way = picked.way or "up"
     ending, starting = picked.at_point(point.at)
     measure = picked.measure(point.source, _WORD[way])
     values = {"point": point.said, "way": way, "amount": f"{{{measure}}}"}
-    drawn = Drawn(say("canvas_moves.point_title", values), [say("canvas_moves.point", values)], measure=measure)
+    drawn = DrawnMove(say("canvas_moves.point_title", values), [say("canvas_moves.point", values)], measure=measure)
     moved = Call(f"{picked.on(point.source)}.{_VERB[way]}", (measure,))
     if point.named:
         new = picked.on(point.source)
@@ -46,7 +46,7 @@ def end_ways(picked: Picked) -> Ways:
     ]
 
 
-def extend(picked: Picked) -> Drawn:
+def extend(picked: Picked) -> DrawnMove:
     """An edge carried on straight at one end; its neighbour is drawn again from there."""
     (edge,) = picked.edges(1)
     picked.kept_whole(edge)
@@ -54,7 +54,7 @@ def extend(picked: Picked) -> Drawn:
     own, beside = picked.on(edge.name), picked.after(edge.name) if end == "end" else picked.before(edge.name)
     measure = picked.measure(edge.name, "extension")
     values = {"edge": said(edge), "beside": said(beside), "amount": f"{{{measure}}}"}
-    drawn = Drawn(say("canvas_moves.extend_title", values), [say("canvas_moves.extend", values)], measure=measure)
+    drawn = DrawnMove(say("canvas_moves.extend_title", values), [say("canvas_moves.extend", values)], measure=measure)
     at = edge.path.end if end == "end" else edge.path.start
     outward = edge.path.end_tangent if end == "end" else edge.path.start_tangent * -1.0
     if edge.path.is_straight and end == "end":
@@ -93,7 +93,7 @@ def squared(picked: Picked, edge: Edge) -> tuple[str, str, str]:
     return end, direction, "" if end == "end" else 'at="start"'
 
 
-def square_edge(picked: Picked) -> Drawn:
+def square_edge(picked: Picked) -> DrawnMove:
     """A new edge square to the end of another; the neighbour is drawn again from its tip."""
     (edge,) = picked.edges(1)
     end, direction, at = squared(picked, edge)
@@ -102,7 +102,7 @@ def square_edge(picked: Picked) -> Drawn:
     measure = picked.measure(thing, "length")
     values = {"edge": said(edge), "beside": said(beside), "way": direction, "amount": f"{{{measure}}}"}
     values["thing"] = words(thing)
-    drawn = Drawn(say("canvas_moves.square_title", values), [say("canvas_moves.square", values)], measure=measure)
+    drawn = DrawnMove(say("canvas_moves.square_title", values), [say("canvas_moves.square", values)], measure=measure)
     drawn.thing, drawn.least = thing, 1.0
     line = Call(f"{own}.square", (measure, f'"{direction}"', *([at] if at else [])))
     if end == "end":
@@ -136,7 +136,7 @@ def corner_of(picked: Picked) -> tuple[Edge, Edge]:
     raise no("not_neighbours", first=said(one), second=said(two))
 
 
-def round_corner(picked: Picked) -> Drawn:
+def round_corner(picked: Picked) -> DrawnMove:
     """A corner rounded off by a curve that runs into both edges."""
     one, two = corner_of(picked)
     picked.kept_whole(one, two)
@@ -145,7 +145,7 @@ def round_corner(picked: Picked) -> Drawn:
     thing = picked.thing(f"{short(one.name)}_round")
     measure = picked.measure(thing, "reach")
     values = {"first": said(one), "second": said(two), "amount": f"{{{measure}}}"}
-    drawn = Drawn(say("canvas_moves.round_title", values), [say("canvas_moves.round", values)], measure=measure)
+    drawn = DrawnMove(say("canvas_moves.round_title", values), [say("canvas_moves.round", values)], measure=measure)
     a, b = picked.on(one.name), picked.on(two.name)
     drawn.thing, drawn.least = thing, 1.0
     drawn.within = min(one, two, key=lambda edge: edge.path.length)
@@ -167,7 +167,7 @@ def curve_ways(picked: Picked) -> Ways:
     return [(way, say(f"canvas_moves.curve_{way}")) for way in ("square", "smooth", "square_smooth", "smooth_square")]
 
 
-def curve_edge(picked: Picked) -> Drawn:
+def curve_edge(picked: Picked) -> DrawnMove:
     """An edge drawn again as one curve, at each end square to its neighbour or running into it."""
     (edge,) = picked.edges(1)
     picked.kept_whole(edge)
@@ -178,7 +178,7 @@ def curve_edge(picked: Picked) -> Drawn:
     before, after = picked.before(edge.name), picked.after(edge.name)
     measure = picked.measure(edge.name, "fullness")
     values = {"edge": said(edge), "before": said(before), "after": said(after), "amount": f"{{{measure}}}", "way": way}
-    drawn = Drawn(say("canvas_moves.curve_title", values), [say("canvas_moves.curve", values)], measure=measure)
+    drawn = DrawnMove(say("canvas_moves.curve_title", values), [say("canvas_moves.curve", values)], measure=measure)
     drawn.kind, drawn.amount, drawn.least = "share", 1.0, 0.3
     own = picked.on(edge.name)
     begin = f"{'square_to' if first == 'square' else 'along'}={picked.on(before.name)}"
@@ -191,7 +191,7 @@ def into_ways(picked: Picked) -> Ways:
     return [(way, say(f"canvas_moves.into_{way}")) for way in ("smooth", "square")]
 
 
-def curve_into(picked: Picked) -> Drawn:
+def curve_into(picked: Picked) -> DrawnMove:
     """The edge between two others drawn as a curve: square to the first, joining the second part of the way along."""
     one, two = picked.edges(2)
     way = picked.way or "smooth"
@@ -204,7 +204,7 @@ def curve_into(picked: Picked) -> Drawn:
         raise no("fold_straight", edge=said(between))
     measure = picked.measure(between.name, "reach")
     values = {"edge": said(between), "first": said(one), "second": said(two), "way": way, "amount": f"{{{measure}}}"}
-    drawn = Drawn(say("canvas_moves.into_title", values), [say("canvas_moves.into", values)], measure=measure)
+    drawn = DrawnMove(say("canvas_moves.into_title", values), [say("canvas_moves.into", values)], measure=measure)
     drawn.amount, drawn.within = min(60.0, two.path.length / 3), two
     a, b, c = picked.on(one.name), picked.on(between.name), picked.on(two.name)
     if forward:
@@ -234,7 +234,7 @@ def edge_ways(picked: Picked) -> Ways:
     return [(way, say(f"canvas_moves.way_{way}")) for way in (outward, inward)]
 
 
-def move_edge(picked: Picked) -> Drawn:
+def move_edge(picked: Picked) -> DrawnMove:
     """An edge moved to a parallel; the edges beside it are trimmed or carried on to meet it."""
     (edge,) = picked.edges(1)
     before, after = picked.before(edge.name), picked.after(edge.name)
@@ -245,7 +245,7 @@ def move_edge(picked: Picked) -> Drawn:
     way = picked.way if picked.way in (outward, inward) else outward
     measure = picked.measure(edge.name, _WORD[way])
     values = {"edge": said(edge), "before": said(before), "after": said(after), "way": way, "amount": f"{{{measure}}}"}
-    drawn = Drawn(say("canvas_moves.edge_title", values), [say("canvas_moves.edge", values)], measure=measure)
+    drawn = DrawnMove(say("canvas_moves.edge_title", values), [say("canvas_moves.edge", values)], measure=measure)
     own = picked.on(edge.name)
     if way == outward and picked.closed():
         drawn.body.append(Call(picked.on("extend_hem"), (own, measure)))

@@ -38,7 +38,7 @@ from kit.live.followers import followers
 from kit.live.notebook_watch import NotebookWatch
 from kit.live.pace import Aside, Latest, Settled, Show
 from kit.live.remedy_box import RemedyBox
-from kit.live.row import Mark, Row
+from kit.live.row import ParameterRow, ProofNote
 from kit.live.speech import in_words_of, spoken
 from kit.live.still import pictures, with_still
 from kit.live.tried_on import TriedOn
@@ -89,7 +89,7 @@ class Panel(widgets.VBox):
 
     def __init__(self, lesson: Lesson) -> None:
         self.lesson = lesson
-        self.rows: dict[str, Row] = {}
+        self.rows: dict[str, ParameterRow] = {}
         self.drawn = 0
         self.pattern: Pattern | None = None
         self.cell, _ = running_cell()
@@ -204,7 +204,7 @@ class Panel(widgets.VBox):
             for parameter in parameters:
                 row = old.get(parameter.name)
                 if row is None or row.parameter != parameter:
-                    row = Row(parameter, values[parameter.name], lesson.units, self._slid, self._refused)
+                    row = ParameterRow(parameter, values[parameter.name], lesson.units, self._slid, self._refused)
                 self.rows[parameter.name] = row
             self._sliders.children = [row.widget for row in self.rows.values()]
             for row in old.values():
@@ -315,7 +315,7 @@ class Panel(widgets.VBox):
             self.proof.value = self._proved = ""
             for name, row in self.rows.items():
                 moved = bool(trouble) and name == self._moved_last
-                row.mark(Mark(trouble, trouble, brought=True) if moved else None)
+                row.mark(ProofNote(trouble, trouble, brought=True) if moved else None)
             if pattern is None:
                 self.remedies.seek(self._moved_last, refused=True)
             else:
@@ -444,7 +444,7 @@ class Panel(widgets.VBox):
             self.remedies.sound(self.lesson.values)
 
 
-def _mark(name: str, found: Sequence[Finding], leads: dict[Finding, tuple[str, ...]], moves: Moves) -> Mark | None:
+def _mark(name: str, found: Sequence[Finding], leads: dict[Finding, tuple[str, ...]], moves: Moves) -> ProofNote | None:
     worth = [finding for finding in found if finding.level != "note"]
     brought = [finding for finding in worth if name in moves.brought(finding)]
     mine = brought or [finding for finding in worth if name in leads.get(finding, ())]
@@ -452,7 +452,7 @@ def _mark(name: str, found: Sequence[Finding], leads: dict[Finding, tuple[str, .
         return None
     told = [say("panel.marked_with", level=say(f"panel.level_{f.level}"), what=str(f)) for f in mine]
     short = told[0] if brought else say("panel.marked", count=len(mine))
-    return Mark(short, "\n".join(told), bool(brought))
+    return ProofNote(short, "\n".join(told), bool(brought))
 
 
 _open: WeakSet[Panel] = WeakSet()

@@ -5,12 +5,12 @@ from __future__ import annotations
 from kit.geometry import Path, Vector
 from kit.language import say
 from kit.live.outline_moves import Ways, squared
-from kit.live.picked import Drawn, Picked, PickedPoint, no, piece_said, said, short, toward, words
+from kit.live.picked import DrawnMove, Picked, PickedPoint, no, piece_said, said, short, toward, words
 from kit.live.tidy_source import Call, free, keyed
 from kit.piece.piece import Edge
 
 
-def square_line(picked: Picked) -> Drawn:
+def square_line(picked: Picked) -> DrawnMove:
     """A construction line square to the end of an edge."""
     (edge,) = picked.edges(1)
     end, direction, at = squared(picked, edge)
@@ -19,7 +19,7 @@ def square_line(picked: Picked) -> Drawn:
     measure = picked.measure(thing, "length")
     values = {"edge": said(edge), "beside": said(beside), "way": direction, "amount": f"{{{measure}}}"}
     values["thing"] = words(thing)
-    drawn = Drawn(say("canvas_moves.line_title", values), [say("canvas_moves.line", values)], measure=measure)
+    drawn = DrawnMove(say("canvas_moves.line_title", values), [say("canvas_moves.line", values)], measure=measure)
     drawn.thing, drawn.least = thing, 1.0
     args = (measure, f'"{direction}"', *([at] if at else []))
     drawn.body.append(Call(picked.on("guide"), (keyed(thing, Call(f"{picked.on(edge.name)}.square", args)),)))
@@ -30,14 +30,16 @@ def side_ways(picked: Picked) -> Ways:
     return [(way, say(f"canvas_moves.{way}")) for way in ("inside", "outside")]
 
 
-def parallel_line(picked: Picked) -> Drawn:
+def parallel_line(picked: Picked) -> DrawnMove:
     """A construction line parallel to an edge, inside or outside."""
     (edge,) = picked.edges(1)
     way = picked.way or "inside"
     thing = picked.thing(f"{short(edge.name)}_parallel")
     measure = picked.measure(edge.name, "offset")
     values = {"edge": said(edge), "way": way, "amount": f"{{{measure}}}", "thing": words(thing)}
-    drawn = Drawn(say("canvas_moves.parallel_title", values), [say("canvas_moves.parallel", values)], measure=measure)
+    drawn = DrawnMove(
+        say("canvas_moves.parallel_title", values), [say("canvas_moves.parallel", values)], measure=measure
+    )
     drawn.thing, drawn.least = thing, 1.0
     line = Call(f"{picked.on(edge.name)}.parallel", (measure, f'"{way}"'))
     drawn.body.append(Call(picked.on("guide"), (keyed(thing, line),)))
@@ -48,7 +50,7 @@ def line_ways(picked: Picked) -> Ways:
     return [(way, say(f"canvas_moves.between_{way}")) for way in ("straight", "square", "smooth")]
 
 
-def draw_between(picked: Picked) -> Drawn:
+def draw_between(picked: Picked) -> DrawnMove:
     """A construction line from point to point: ruled, or a curve square to or running into the edges it meets."""
     one, two = picked.places(2)
     if one.at.distance(two.at) < 1.0:
@@ -56,7 +58,7 @@ def draw_between(picked: Picked) -> Drawn:
     way = picked.way or "straight"
     thing = picked.thing(f"{short(one.source)}_{short(two.source)}_line")
     values = {"first": one.said, "second": two.said, "way": way, "thing": words(thing)}
-    drawn = Drawn(say("canvas_moves.between_title", values), [], thing=thing)
+    drawn = DrawnMove(say("canvas_moves.between_title", values), [], thing=thing)
     begin, end = picked.on(one.source), picked.on(two.source)
     if way == "straight":
         drawn.words.append(say("canvas_moves.between", values))
@@ -88,7 +90,7 @@ def _edge_for(picked: Picked, place: PickedPoint, chord: Vector, way: str) -> Ed
     return min(found, key=slant) if way == "square" else max(found, key=slant)
 
 
-def mirror(picked: Picked) -> Drawn:
+def mirror(picked: Picked) -> DrawnMove:
     """The far half traced as construction lines, the paper folded along a straight edge."""
     (edge,) = picked.edges(1)
     if not edge.path.is_straight:
@@ -102,7 +104,7 @@ def mirror(picked: Picked) -> Drawn:
         raise no("mirrored_already", edge=said(edge))
     other = next(e for e in picked.piece.edges if e.name != edge.name)
     values = {"edge": said(edge), "example": words(f"{prefix}{other.name}")}
-    drawn = Drawn(say("canvas_moves.mirror_title", values), [say("canvas_moves.mirror", values)])
+    drawn = DrawnMove(say("canvas_moves.mirror_title", values), [say("canvas_moves.mirror", values)])
     drawn.body.append(Call(picked.on("mirror"), (own,) if prefix == "far_" else (own, f'prefix="{prefix}"')))
     return drawn
 
@@ -111,13 +113,13 @@ def spread_ways(picked: Picked) -> Ways:
     return [(way, say(f"canvas_moves.spread_{way}")) for way in ("parallel", "hinged")]
 
 
-def spread(picked: Picked) -> Drawn:
+def spread(picked: Picked) -> DrawnMove:
     """The paper slashed from the middle of one edge to the middle of another and spread."""
     one, two = picked.edges(2)
     way = picked.way or "parallel"
     measure = picked.measure(one.name, "spread")
     values = {"first": said(one), "second": said(two), "way": way, "amount": f"{{{measure}}}"}
-    drawn = Drawn(say("canvas_moves.spread_title", values), [say("canvas_moves.spread", values)], measure=measure)
+    drawn = DrawnMove(say("canvas_moves.spread_title", values), [say("canvas_moves.spread", values)], measure=measure)
     drawn.amount, drawn.least = 30.0, 1.0
     places = tuple(f'("{edge.name}", {picked.on(edge.name)}.length / 2)' for edge in (one, two))
     hinged = ("hinged=True",) if way == "hinged" else ()
@@ -134,7 +136,7 @@ def along_ways(picked: Picked) -> Ways:
     ]
 
 
-def opening(picked: Picked) -> Drawn:
+def opening(picked: Picked) -> DrawnMove:
     """An opening left in an edge, in its middle or at one end."""
     (edge,) = picked.edges(1)
     way = picked.way or "middle"
@@ -142,7 +144,7 @@ def opening(picked: Picked) -> Drawn:
     thing = picked.thing(f"{short(edge.name)}_opening")
     measure = picked.measure(thing, "size")
     values = {"edge": said(edge), "beside": said(beside), "way": way, "amount": f"{{{measure}}}"}
-    drawn = Drawn(say("canvas_moves.opening_title", values), [say("canvas_moves.opening", values)], measure=measure)
+    drawn = DrawnMove(say("canvas_moves.opening_title", values), [say("canvas_moves.opening", values)], measure=measure)
     drawn.thing, drawn.amount, drawn.least = thing, min(40.0, edge.path.length / 2), 1.0
     drawn.within = edge
     own = picked.on(edge.name)
@@ -157,7 +159,7 @@ def notch_ways(picked: Picked) -> Ways:
     return along_ways(picked)[1:]
 
 
-def notch(picked: Picked) -> Drawn:
+def notch(picked: Picked) -> DrawnMove:
     """A notch on an edge; on two edges of two pieces a matched pair."""
     wanted = [one for one in picked.chosen if one.kind == "edge"]
     if len(wanted) == 2 and len(picked.names) == 2 and len(picked.chosen) == 2:
@@ -167,7 +169,7 @@ def notch(picked: Picked) -> Drawn:
     beside = picked.after(edge.name) if way == "end" else picked.before(edge.name)
     measure = picked.measure(edge.name, "notch")
     values = {"edge": said(edge), "beside": said(beside), "amount": f"{{{measure}}}"}
-    drawn = Drawn(say("canvas_moves.notch_title", values), [say("canvas_moves.notch", values)], measure=measure)
+    drawn = DrawnMove(say("canvas_moves.notch_title", values), [say("canvas_moves.notch", values)], measure=measure)
     drawn.amount, drawn.least, drawn.within = _third(edge.path), 1.0, edge
     own = picked.on(edge.name)
     at = measure if way == "start" else f"{own}.length - {measure}"
@@ -182,7 +184,7 @@ def notch(picked: Picked) -> Drawn:
     return drawn
 
 
-def _pair(picked: Picked) -> Drawn:
+def _pair(picked: Picked) -> DrawnMove:
     one, two = (one for one in picked.chosen if one.kind == "edge")
     first, second = picked.pieces[one.piece].edge(one.name), picked.pieces[two.piece].edge(two.name)
     measure = picked.measure(one.name, "notch")
@@ -193,7 +195,7 @@ def _pair(picked: Picked) -> Drawn:
         "other": piece_said(picked.pieces[two.piece]),
         "amount": f"{{{measure}}}",
     }
-    drawn = Drawn(say("canvas_moves.pair_title", values), [say("canvas_moves.pair", values)], measure=measure)
+    drawn = DrawnMove(say("canvas_moves.pair_title", values), [say("canvas_moves.pair", values)], measure=measure)
     drawn.amount, drawn.least = min(_third(first.path), _third(second.path)), 1.0
     drawn.within = min(first, second, key=lambda edge: edge.path.length)
     args = (f"{one.piece}.{one.name}", f"{two.piece}.{two.name}", f"at={measure}")
@@ -214,7 +216,7 @@ def cut_ways(picked: Picked) -> Ways:
     return [(way, say("canvas_moves.cut_part", edge=said(picked.piece.edge(part[0])))) for way, part in found if part]
 
 
-def cut_apart(picked: Picked) -> Drawn:
+def cut_apart(picked: Picked) -> DrawnMove:
     """A piece cut in two along a line that is squared across from one edge to another."""
     one, two = picked.edges(2)
     piece = picked.piece
@@ -233,7 +235,7 @@ def cut_apart(picked: Picked) -> Drawn:
     inward = left_word if picked.inside_left() else right_word
     values = {"piece": piece_said(piece), "first": said(one), "second": said(two), "thing": words(thing)}
     values |= {"beside": said(piece.edge((taken or left)[0])), "seam": words(seam), "amount": f"{{{measure}}}"}
-    drawn = Drawn(say("canvas_moves.cut_title", values), [say("canvas_moves.cut", values)], measure=measure)
+    drawn = DrawnMove(say("canvas_moves.cut_title", values), [say("canvas_moves.cut", values)], measure=measure)
     drawn.thing, drawn.makes, drawn.least = thing, thing, 1.0
     drawn.amount, drawn.within = max(round(one.path.length / 20) * 5.0, 5.0), one
     # Both parts keep the seam as an edge of the same name. The new part is traced from the whole and loses what stays;

@@ -47,7 +47,7 @@ class PickedPoint:
 
 
 @dataclass
-class Drawn:
+class DrawnMove:
     """What a move draws: a title, sentences, statements, the measure it uses (its `kind`, a first `amount` and the
     `least` it may be, mm or share) and the name of the line it adds."""
 

@@ -29,7 +29,7 @@ from kit.live.pace import Latest, running_loop
 from kit.live.still import with_still
 from kit.picture.filming import GROUNDS, filming
 from kit.picture.reveal import seconds
-from kit.picture.staged import Stage
+from kit.picture.staged import StagedDrawing
 from kit.picture.step_pictures import ROOM, PlayerPicture, player_pictures
 from kit.resources import templates
 from kit.units import set_fractions
@@ -265,7 +265,7 @@ class Player(anywidget.AnyWidget):
             try:
                 drawing = shot.draw()
                 theme = filming(GROUNDS[self.ground])
-                svg = Stage(drawing, *ROOM, theme, ground=self.ground == "paper").svg()
+                svg = StagedDrawing(drawing, *ROOM, theme, ground=self.ground == "paper").svg()
                 takes = seconds(drawing)
             except Exception as error:
                 self.message = fragments.plain(error)

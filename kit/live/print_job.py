@@ -35,7 +35,7 @@ BOOKLET = "booklet.pdf"
 
 
 @dataclass(frozen=True)
-class Job:
+class PrintJob:
     """What is to be made: the lesson's `notebook` worked for `size` or the pickled `body` (base64) and `values`
     (name -> mm, share or count), for `paper`, into the folder `out`; `booklet` and `pages` as they are wanted."""
 
@@ -75,7 +75,7 @@ def _send(error: KitError) -> None:
     publish_display_data({handover.MIMETYPE: base64.b64encode(pickle.dumps(error)).decode("ascii")})
 
 
-def make(job: Job, tell: Any) -> dict[str, Any]:
+def make(job: PrintJob, tell: Any) -> dict[str, Any]:
     """Make the files of `job`. `tell` is called with the key of a sentence as each part begins. Gives the file names
     and what to say of them. Raises `KitError`; the earlier files are untouched then."""
     from kit.paper.printing import print_files
@@ -135,7 +135,7 @@ def main() -> int:
         os.nice(10)
     signal.signal(signal.SIGTERM, lambda *_: sys.exit(143))  # cancelled: leave by way of every clean-up
     try:
-        job = Job(**json.load(sys.stdin))
+        job = PrintJob(**json.load(sys.stdin))
         line(done=make(job, tell))
     except KitError as error:
         line(failed=str(error))

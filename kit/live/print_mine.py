@@ -31,7 +31,7 @@ from kit.lesson.where import here
 from kit.live import fragments
 from kit.live.class_lesson import in_class, opened_from
 from kit.live.pace import running_loop
-from kit.live.print_job import BOOKLET, Job
+from kit.live.print_job import BOOKLET, PrintJob
 
 PAPERS = ("a4", "letter", "a3", "tabloid", "a0")
 FOLDER = "my-pattern"
@@ -142,13 +142,13 @@ class PrintMine(widgets.VBox):
         self.stop()
         super().close()
 
-    def _job(self) -> Job:
+    def _job(self) -> PrintJob:
         lesson = self.lesson
         notebook = opened_from(lesson) or here().file
         if notebook is None:
             raise KitError(message("paper.no_name"), do=message("paper.no_name_do"))
         own = lesson.body.name not in lesson.sizes.names
-        return Job(
+        return PrintJob(
             notebook=str(notebook.resolve()),
             out=str(self.out.resolve()),
             paper=self.paper.value,
@@ -226,7 +226,7 @@ class PrintMine(widgets.VBox):
         return say("class_copy.file_pages", paper=said)
 
 
-def _start(job: Job) -> subprocess.Popen[str]:
+def _start(job: PrintJob) -> subprocess.Popen[str]:
     """The job in a process group of its own, so that the kernel it starts ends with it."""
     running = subprocess.Popen(
         [sys.executable, "-m", "kit.live.print_job"],

@@ -24,7 +24,7 @@ _OVER = f"position:absolute;inset:0;overflow:hidden;text-overflow:ellipsis;{_SMA
 
 
 @dataclass(frozen=True)
-class Mark:
+class ProofNote:
     """What the proof has to say about a parameter: `text` is shown in the place of its reason, `full` when it is
     pointed at. `brought`: a move of this very value brought it."""
 
@@ -85,7 +85,7 @@ class _Track:
             slider.min, slider.max = low, high
 
 
-class Row:
+class ParameterRow:
     """The widgets of one `parameter`. `moved` is told its name and new exact value; `refused` is told why what
     was typed cannot be used (the box then goes back to the value that stands)."""
 
@@ -106,7 +106,7 @@ class Row:
         self._language = language()
         self._before = ""
         self._follows = ""
-        self._mark: Mark | None = None
+        self._mark: ProofNote | None = None
         why = parameter.why
         self._tooltip = say("panel.row_tip", name=parameter.label, why=why) if why else parameter.label
         self._tracks: dict[System, _Track] = {}
@@ -165,7 +165,7 @@ class Row:
             self._follows = text
             self._explain()
 
-    def mark(self, mark: Mark | None) -> None:
+    def mark(self, mark: ProofNote | None) -> None:
         """Show what the proof has to say about this value, or that it has nothing to say. The row keeps its height."""
         if mark == self._mark:
             return
@@ -176,10 +176,10 @@ class Row:
 
     def refuse(self, error: KitError) -> None:
         """Say beside the box why what was given cannot be used."""
-        self.mark(Mark(str(error), str(error), brought=True))
+        self.mark(ProofNote(str(error), str(error), brought=True))
 
     @property
-    def marked(self) -> Mark | None:
+    def marked(self) -> ProofNote | None:
         return self._mark
 
     def _explain(self) -> None:

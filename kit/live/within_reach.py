@@ -19,7 +19,7 @@ from kit.lesson.lesson import Lesson
 from kit.lesson.pattern import Pattern
 from kit.lesson.steps import Entry
 from kit.lesson.working import work
-from kit.live.half_written import Cursor, Step
+from kit.live.half_written import Cursor, WrittenStep
 from kit.piece.piece import Piece
 from kit.reference.verb_help import Kind, Verb, verbs_of
 from kit.units import System, both
@@ -28,7 +28,7 @@ Sort = Kind | str
 
 
 @dataclass(frozen=True)
-class Thing:
+class NamedThing:
     """Something with a name: its `kind` (what may be written after its dot), the `word` for it ("edge", "parameter"),
     what is `said` of it in a line, and the things `inside` it by name."""
 
@@ -36,7 +36,7 @@ class Thing:
     kind: Sort
     word: str
     said: str = ""
-    inside: dict[str, Thing] = field(default_factory=dict)
+    inside: dict[str, NamedThing] = field(default_factory=dict)
 
     @property
     def line(self) -> str:
@@ -57,14 +57,14 @@ class Reach:
         if self._moved:
             self._as_last_left(lesson, step)
 
-    def thing(self, expression: str) -> Thing | None:
+    def thing(self, expression: str) -> NamedThing | None:
         """What an expression as it is written stands for, as far as that can be seen."""
         try:
             return self._of(ast.parse(expression.strip(), mode="eval").body)
         except (SyntaxError, ValueError, RecursionError):
             return None
 
-    def verb(self, expression: str, *, called: bool = True) -> tuple[Thing, Verb] | None:
+    def verb(self, expression: str, *, called: bool = True) -> tuple[NamedThing, Verb] | None:
         """The verb that is written as `front.draw`, and the thing it is a verb of. A line or point of that name goes
         before it unless it is `called`."""
         owner, dot, name = expression.rpartition(".")
@@ -74,7 +74,7 @@ class Reach:
 
     # ---- reading what is written ------------------------------------------------------------------------
 
-    def _of(self, node: ast.expr) -> Thing | None:
+    def _of(self, node: ast.expr) -> NamedThing | None:
         if isinstance(node, ast.Name):
             return self.things.get(node.id)
         if isinstance(node, ast.Attribute):
@@ -85,11 +85,11 @@ class Reach:
             if verb is None or not verb.quality or not verb.gives:
                 return None
             inside = owner.inside if verb.gives == owner.kind == "cut piece" else {}
-            return Thing(node.attr, verb.gives, _WORD.get(verb.gives, verb.gives), inside=inside)
+            return NamedThing(node.attr, verb.gives, _WORD.get(verb.gives, verb.gives), inside=inside)
         if isinstance(node, ast.Call) and isinstance(node.func, ast.Attribute):
             owner = self._of(node.func.value)
             verb = verbs_of(owner.kind).get(node.func.attr) if owner else None
-            return Thing("", verb.gives, _WORD.get(verb.gives, verb.gives)) if verb and verb.gives else None
+            return NamedThing("", verb.gives, _WORD.get(verb.gives, verb.gives)) if verb and verb.gives else None
         if isinstance(node, ast.BinOp):
             left = self._of(node.left)
             return left if left and left.kind == "edges" and isinstance(node.op, ast.Add) else None
@@ -123,7 +123,7 @@ class Reach:
             if thing is not None:
                 self.things[target.id] = replace(thing, name=target.id)
             else:
-                self.things[target.id] = Thing(target.id, "unknown", "name", "given in this step")
+                self.things[target.id] = NamedThing(target.id, "unknown", "name", "given in this step")
         elif isinstance(target, ast.Tuple | ast.List) and isinstance(value, ast.Tuple | ast.List):
             for one, other in zip(target.elts, value.elts, strict=False):
                 self._name(one, other)
@@ -149,9 +149,9 @@ class Reach:
         kind, word = {"draw": ("line", "edge"), "mark": ("point", "point"), "guide": ("line", "guide line")}[verb]
         for keyword in call.keywords:
             if keyword.arg and keyword.arg not in ("instead_of", "after"):
-                piece.inside[keyword.arg] = Thing(keyword.arg, kind, word, "drawn in this step")
+                piece.inside[keyword.arg] = NamedThing(keyword.arg, kind, word, "drawn in this step")
 
-    def _as_last_left(self, lesson: Lesson, step: Step) -> None:
+    def _as_last_left(self, lesson: Lesson, step: WrittenStep) -> None:
         """A block move draws names that cannot be read from its line: take those the step left when it was last run."""
         if step.way != "step" or step.name not in [entry.name for entry in lesson.entries if entry.kind == "step"]:
             return
@@ -180,7 +180,7 @@ _worked: WeakKeyDictionary[Lesson, list[tuple[object, Pattern]]] = WeakKeyDictio
 _KEPT = 8  # patterns kept for each lesson
 
 
-def pattern_before(lesson: Lesson, step: Step) -> Pattern | None:
+def pattern_before(lesson: Lesson, step: WrittenStep) -> Pattern | None:
     """The pattern as a step finds it, for the body and values chosen; where an earlier step is refused, as far as the
     steps before that one. None where not even the block can be drawn."""
     entries = _before(lesson.definition.entries, step)
@@ -197,7 +197,7 @@ def pattern_before(lesson: Lesson, step: Step) -> Pattern | None:
     return found
 
 
-def _before(entries: tuple[Entry, ...], step: Step) -> tuple[Entry, ...]:
+def _before(entries: tuple[Entry, ...], step: WrittenStep) -> tuple[Entry, ...]:
     """The drafting steps that come before `step`: all of them for one that sews or measures, or is new."""
     drafting = tuple(entry for entry in entries if entry.kind == "step")
     if step.way != "step":
@@ -223,73 +223,73 @@ def _as_far_as_it_goes(lesson: Lesson, entries: tuple[Entry, ...]) -> Pattern | 
     return good
 
 
-def _offered(lesson: Lesson, step: Step, pattern: Pattern | None) -> dict[str, Thing]:
+def _offered(lesson: Lesson, step: WrittenStep, pattern: Pattern | None) -> dict[str, NamedThing]:
     """Everything the arguments of a step may ask for, by name."""
     units = lesson.units
     bench = step.way != "sew"
-    found: dict[str, Thing] = {}
+    found: dict[str, NamedThing] = {}
     for piece in pattern.pieces if pattern else ():
         found[piece.name] = on_the_bench(piece, units) if bench else as_cut(piece, units)
     for name in step.makes:
-        found.setdefault(name, Thing(name, "piece", "piece", "new in this step"))
+        found.setdefault(name, NamedThing(name, "piece", "piece", "new in this step"))
     if step.way == "step":
         for name in step.strips:
-            found[name] = Thing(name, "strip", "strip", "new in this step")
+            found[name] = NamedThing(name, "strip", "strip", "new in this step")
     elif step.way == "sew":
         for strip in pattern.strips if pattern else ():
             size = f"{both(strip.finished_length, units)} by {both(strip.finished_width, units)} when sewn"
-            found[strip.name] = Thing(strip.name, "cut strip", "strip", size)
-        found["make"] = Thing("make", "make", "make", "every sewing operation")
+            found[strip.name] = NamedThing(strip.name, "cut strip", "strip", size)
+        found["make"] = NamedThing("make", "make", "make", "every sewing operation")
     values = lesson.values
     for parameter in lesson.parameters:
         kind = "length" if parameter.kind == "length" else "number"
         said = parameter.show(values[parameter.name], units)
         found.setdefault(
             parameter.name,
-            Thing(parameter.name, kind, "parameter", f"{said}, {parameter.why}" if parameter.why else said),
+            NamedThing(parameter.name, kind, "parameter", f"{said}, {parameter.why}" if parameter.why else said),
         )
     for measure in lesson.body.measures:
         named = {one.name: one for one in lesson.sizes.own} | MEASUREMENTS
         what = named[measure.name].said if measure.name in named else measure.name.replace("_", " ")
         said = f"{both(lesson.body[measure.name], units)}, {what}"
-        found.setdefault(measure.name, Thing(measure.name, "length", "measurement", said))
+        found.setdefault(measure.name, NamedThing(measure.name, "length", "measurement", said))
     if step.way == "step":
-        found.setdefault("body", Thing("body", "body", "body", "all measurements: body.name"))
+        found.setdefault("body", NamedThing("body", "body", "body", "all measurements: body.name"))
     return found
 
 
-def on_the_bench(piece: Piece, units: System) -> Thing:
+def on_the_bench(piece: Piece, units: System) -> NamedThing:
     """A piece as a drafting step has it."""
-    inside = {e.name: Thing(e.name, "line", "edge", both(e.path.length, units)) for e in piece.edges}
+    inside = {e.name: NamedThing(e.name, "line", "edge", both(e.path.length, units)) for e in piece.edges}
     for name, path in piece.guides:
-        inside.setdefault(name, Thing(name, "line", "guide line", both(path.length, units)))
+        inside.setdefault(name, NamedThing(name, "line", "guide line", both(path.length, units)))
     for name, _ in piece.points:
-        inside.setdefault(name, Thing(name, "point", "point"))
-    return Thing(piece.name, "piece", "piece", piece.title, inside)
+        inside.setdefault(name, NamedThing(name, "point", "point"))
+    return NamedThing(piece.name, "piece", "piece", piece.title, inside)
 
 
-def as_cut(piece: Piece, units: System) -> Thing:
+def as_cut(piece: Piece, units: System) -> NamedThing:
     """A piece as a sewing step has it."""
     inside = {
-        e.name: Thing(e.name, "edges", "edge", _with_allowance(both(e.path.length, units), e.allowance, units))
+        e.name: NamedThing(e.name, "edges", "edge", _with_allowance(both(e.path.length, units), e.allowance, units))
         for e in piece.edges
     }
     for mark in piece.marks:
-        inside.setdefault(mark.name, Thing(mark.name, "mark", "mark", mark.label))
+        inside.setdefault(mark.name, NamedThing(mark.name, "mark", "mark", mark.label))
     for dart in piece.darts:
-        inside.setdefault(dart.name, Thing(dart.name, "fold", "dart"))
+        inside.setdefault(dart.name, NamedThing(dart.name, "fold", "dart"))
     for pleat in piece.pleats:
-        inside.setdefault(pleat.name, Thing(pleat.name, "fold", "pleat"))
-    return Thing(piece.name, "cut piece", "piece", piece.title, inside)
+        inside.setdefault(pleat.name, NamedThing(pleat.name, "fold", "pleat"))
+    return NamedThing(piece.name, "cut piece", "piece", piece.title, inside)
 
 
 def _with_allowance(said: str, allowance: float | None, units: System) -> str:
     return said if allowance is None else f"{said}, allowance {both(allowance, units)}"
 
 
-def after_the_dot(thing: Thing) -> Mapping[str, Thing | Verb]:
+def after_the_dot(thing: NamedThing) -> Mapping[str, NamedThing | Verb]:
     """What may be written after a thing's dot: what is inside it first, then its verbs."""
-    found: dict[str, Thing | Verb] = dict(thing.inside)
+    found: dict[str, NamedThing | Verb] = dict(thing.inside)
     for name, verb in verbs_of(thing.kind).items():
         found.setdefault(name, verb)
     return found

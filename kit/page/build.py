@@ -53,7 +53,7 @@ _OFTEN = ("opening", "opening_first", "cannot_run", "not_loaded", "needs_scripts
 
 
 @dataclass(frozen=True)
-class Page:
+class BuiltPage:
     """What was built: its `folder`, the `languages` it speaks, `bytes` of all its files, and `notes` for the author."""
 
     folder: Path
@@ -73,7 +73,7 @@ def build_page(
     timeout: int = 120,
     progress: Callable[[str], None] = lambda line: None,
     own_engine: bool = True,
-) -> Page:
+) -> BuiltPage:
     """Write the page of the lesson in `notebook` into the folder `out`. `pyodide` is a folder with Pyodide's core;
     `spoken` the languages to choose from (the lesson's own and those with a translation beside it when empty);
     `sliders` the parameters a reader may move (all when empty); `cloth`: lengths to buy are worked out for every size.
@@ -360,7 +360,9 @@ def _ours(out: Path) -> bool:
     return begins and any(each.is_dir() and _EDITION.fullmatch(each.name) for each in out.iterdir())
 
 
-def _write(out: Path, parts: Mapping[str, bytes], title: str, offered: tuple[str, ...], notes: tuple[str, ...]) -> Page:
+def _write(
+    out: Path, parts: Mapping[str, bytes], title: str, offered: tuple[str, ...], notes: tuple[str, ...]
+) -> BuiltPage:
     told = hashlib.sha256()
     for name in sorted(parts):
         told.update(name.encode() + b"\0" + hashlib.sha256(parts[name]).digest())
@@ -410,4 +412,4 @@ def _write(out: Path, parts: Mapping[str, bytes], title: str, offered: tuple[str
         if folder.is_dir() and _EDITION.fullmatch(folder.name) and folder.name != edition:
             shutil.rmtree(folder, ignore_errors=True)
     whole = sum(path.stat().st_size for path in out.rglob("*") if path.is_file())
-    return Page(out, offered, whole, notes)
+    return BuiltPage(out, offered, whole, notes)

@@ -26,7 +26,7 @@ _WIDTHS = (0.42, 0.72)
 
 
 @dataclass(frozen=True)
-class Layer:
+class SwitchedLayer:
     """A layer people can switch: `name` as the reader's program shows it, `on` at first, `under` another layer."""
 
     name: str
@@ -49,9 +49,13 @@ def size_look(place: int) -> Look:
     return Look(inks)
 
 
-def size_layers(sizes: Sequence[str]) -> tuple[Layer, ...]:
+def size_layers(sizes: Sequence[str]) -> tuple[SwitchedLayer, ...]:
     """A layer for each size, all on, and under each the layer of its stitch line, off until somebody wants it."""
-    return tuple(layer for size in sizes for layer in (Layer(size), Layer(stitch_layer(size), on=False, under=size)))
+    return tuple(
+        layer
+        for size in sizes
+        for layer in (SwitchedLayer(size), SwitchedLayer(stitch_layer(size), on=False, under=size))
+    )
 
 
 def stitch_layer(size: str) -> str:
@@ -63,7 +67,7 @@ class Shelf:
     """The layers of one page being drawn: `on(...)` wraps what belongs to some of them, `placed` writes them into
     the finished page."""
 
-    def __init__(self, layers: Sequence[Layer]) -> None:
+    def __init__(self, layers: Sequence[SwitchedLayer]) -> None:
         self.layers = tuple(layers)
         self._keys: dict[tuple[str, ...], str] = {}
 
@@ -102,7 +106,7 @@ class Shelf:
             return finish(document)
 
 
-def declared_in(document: pikepdf.Pdf, layers: Sequence[Layer]) -> None:
+def declared_in(document: pikepdf.Pdf, layers: Sequence[SwitchedLayer]) -> None:
     """Name `layers` in the catalogue of `document`, whose pages place a page that was drawn with them."""
     groups: dict[str, Any] = {}
     for page in document.pages:
@@ -115,7 +119,7 @@ def declared_in(document: pikepdf.Pdf, layers: Sequence[Layer]) -> None:
         _catalogue(document, groups, found)
 
 
-def _catalogue(document: pikepdf.Pdf, groups: Mapping[str, Any], layers: Sequence[Layer]) -> None:
+def _catalogue(document: pikepdf.Pdf, groups: Mapping[str, Any], layers: Sequence[SwitchedLayer]) -> None:
     order = pikepdf.Array()
     for layer in layers:
         if layer.under:

@@ -24,11 +24,11 @@ from kit.language import say
 from kit.lesson.pattern import Pattern
 from kit.paper.papers import A0, A4, LETTER, Paper
 from kit.paper.request import PageRequest
-from kit.paper.shared_lines import Part, shared
+from kit.paper.shared_lines import SharedPart, shared
 from kit.paper.sheet import GAP, Sheet, lay
 from kit.paper.size_names import size_names
 from kit.picture.drawing import Fill, Item, Label, Stroke
-from kit.picture.fitted import Room
+from kit.picture.fitted import PieceRoom
 from kit.picture.piece_sheet import moved, piece_items, piece_lines, piece_words
 from kit.piece.allowance import cut_line
 from kit.piece.piece import Piece
@@ -47,9 +47,9 @@ class NestedPiece:
 
     pieces: tuple[Piece | None, ...]
     motions: tuple[Motion, ...]
-    parts: tuple[Part, ...]
-    stitches: tuple[Part, ...]
-    names: tuple[Part, ...]
+    parts: tuple[SharedPart, ...]
+    stitches: tuple[SharedPart, ...]
+    names: tuple[SharedPart, ...]
     text: tuple[Item, ...]
     corners: tuple[Point, ...]
     areas: tuple[Any, ...]
@@ -164,7 +164,7 @@ def _nested(pieces: tuple[Piece | None, ...], whole: Nest) -> NestedPiece:
         items = piece_items(has[0], pattern, pattern.lesson.units)
         corners = tuple(cut_line(has[0]).points(0.1))
         return NestedPiece(
-            pieces, (Motion(),), (Part((0,), items),), (), (), (), corners, (_closed(corners, Motion()),)
+            pieces, (Motion(),), (SharedPart((0,), items),), (), (), (), corners, (_closed(corners, Motion()),)
         )
     # The sizes of one piece are laid over each other at its point of growth, then their drawings are compared item by
     # item: what several draw alike is drawn once and belongs to all of them. Cut lines and stitch lines are shared
@@ -209,7 +209,7 @@ def _stitch(item: Item, edges: set[str]) -> bool:
     return isinstance(item, Stroke) and item.role == "stitch" and item.name in edges
 
 
-def _cuts(part: Part) -> bool:
+def _cuts(part: SharedPart) -> bool:
     return any(isinstance(item, Stroke) and item.role == "cut" for item in part.items)
 
 
@@ -361,7 +361,7 @@ def _words(
     pattern = whole.patterns[len(whole.patterns) // 2]
     pattern = replace(pattern, body=replace(pattern.body, name=said))
     flat = [item for items in lines for item in items]
-    return tuple(piece_words(piece, pattern, Room(area, inner, flat, 1.0), pattern.lesson.units))
+    return tuple(piece_words(piece, pattern, PieceRoom(area, inner, flat, 1.0), pattern.lesson.units))
 
 
 def sized(each: NestedPiece, size: int) -> tuple[Item, ...]:

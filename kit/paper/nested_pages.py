@@ -26,7 +26,7 @@ from kit.paper.papers import Paper
 from kit.paper.pdf_pen import MM, PLAIN, Ink, Look, draw, fitted, new_canvas, rule, text_width, wrap, write
 from kit.paper.plan import PagePlan, plan_on
 from kit.paper.request import PageRequest
-from kit.paper.shared_lines import Part
+from kit.paper.shared_lines import SharedPart
 from kit.paper.sheet import Sheet, finish
 from kit.paper.without_paper import name_with_fold
 from kit.picture.drawing import Stroke
@@ -148,7 +148,7 @@ def ranges(numbers: tuple[int, ...]) -> str:
 # ---- drawing -----------------------------------------------------------------------------------------------
 
 
-def _layers(made: Nest, part: Part, stitches: bool) -> tuple[str, ...]:
+def _layers(made: Nest, part: SharedPart, stitches: bool) -> tuple[str, ...]:
     """The layers a part belongs to; none when it is everybody's and always shown."""
     if not made.several or (len(part.sizes) == len(made.sizes) and not stitches):
         return ()
@@ -156,7 +156,7 @@ def _layers(made: Nest, part: Part, stitches: bool) -> tuple[str, ...]:
     return tuple(stitch_layer(name) if stitches else name for name in names)
 
 
-def _look(part: Part, looks: list[Look], several: bool) -> Look:
+def _look(part: SharedPart, looks: list[Look], several: bool) -> Look:
     return looks[part.sizes[0]] if several and len(part.sizes) == 1 else PLAIN
 
 

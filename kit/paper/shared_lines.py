@@ -29,14 +29,14 @@ Key = tuple[object, ...]
 
 
 @dataclass(frozen=True)
-class Part:
+class SharedPart:
     """What is drawn for `sizes` (their places among all, from 0) and for nobody else."""
 
     sizes: tuple[int, ...]
     items: tuple[Item, ...]
 
 
-def shared(drawings: Sequence[Sequence[Item]]) -> tuple[Part, ...]:
+def shared(drawings: Sequence[Sequence[Item]]) -> tuple[SharedPart, ...]:
     """The drawings of all sizes (mm, lying as they shall lie, small to large) as parts: those of most sizes first. A
     label of the same words is kept once, from the middle size that has it.
 
@@ -70,7 +70,9 @@ def shared(drawings: Sequence[Sequence[Item]]) -> tuple[Part, ...]:
         found.setdefault(_sizes(size for size, _ in placed), []).append(placed[0][1])
     for said in labels.values():
         found.setdefault(_sizes(size for size, _ in said), []).append(said[len(said) // 2][1])
-    return tuple(Part(sizes, tuple(found[sizes])) for sizes in sorted(found, key=lambda sizes: (-len(sizes), sizes)))
+    return tuple(
+        SharedPart(sizes, tuple(found[sizes])) for sizes in sorted(found, key=lambda sizes: (-len(sizes), sizes))
+    )
 
 
 def _sizes(places: Iterable[int]) -> tuple[int, ...]:

@@ -12,7 +12,7 @@ import shapely
 
 from kit.geometry import Curve, Line, Point
 from kit.paper.pdf_pen import label_size
-from kit.paper.shared_lines import Part
+from kit.paper.shared_lines import SharedPart
 from kit.picture.drawing import Dot, Fill, Item, Label, Stroke
 from kit.picture.lettering import upright
 
@@ -48,7 +48,7 @@ class _Run:
     spots: list[_NameAt]
 
 
-def size_names(parts: Sequence[Part], sizes: Sequence[str], words: Sequence[Label]) -> tuple[Part, ...]:
+def size_names(parts: Sequence[SharedPart], sizes: Sequence[str], words: Sequence[Label]) -> tuple[SharedPart, ...]:
     """For each size its names: along the cut lines that are its own, and one in each dart leg or mark that is; a patch
     of paper and the label on it. `words` are the labels that stand already."""
     runs = _runs(parts, len(sizes))
@@ -84,10 +84,10 @@ def size_names(parts: Sequence[Part], sizes: Sequence[str], words: Sequence[Labe
                 name = Label(sizes[run.size], spot.at, "new", spot.angle, height)
                 items[run.size] += [_patch(spot, wide, high), name]
             run.wanted = left
-    return tuple(Part((size,), tuple(found)) for size, found in enumerate(items) if found)
+    return tuple(SharedPart((size,), tuple(found)) for size, found in enumerate(items) if found)
 
 
-def _runs(parts: Sequence[Part], count: int) -> list[_Run]:
+def _runs(parts: Sequence[SharedPart], count: int) -> list[_Run]:
     """The lines of each size to be named: all its cut lines as one, and each line inside the piece (of a dart's two
     legs the first)."""
     runs: list[_Run] = []
@@ -111,7 +111,7 @@ def _runs(parts: Sequence[Part], count: int) -> list[_Run]:
     return runs
 
 
-def _lines(parts: Sequence[Part], runs: Sequence[_Run]) -> tuple[Any, Any]:
+def _lines(parts: Sequence[SharedPart], runs: Sequence[_Run]) -> tuple[Any, Any]:
     """Every curve drawn, and the number of the run it belongs to (-1: none)."""
     numbers = {id(curve): run.number for run in runs for curve in run.curves}
     owners: list[int] = []

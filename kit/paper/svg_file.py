@@ -32,7 +32,7 @@ from kit.paper.head import edition_line
 from kit.paper.layers import size_look
 from kit.paper.nested import Nest
 from kit.paper.pdf_pen import DOTS, INKS, LETTERS, PLAIN, Ink, Look
-from kit.paper.shared_lines import Part
+from kit.paper.shared_lines import SharedPart
 from kit.paper.sheet import Sheet
 from kit.picture.drawing import Dot, Fill, Item, Label, Stroke
 from kit.picture.piece_sheet import moved
@@ -79,7 +79,7 @@ def svg_text(made: Nest, laid: Sheet) -> str:
     return "\n".join([*out, "</svg>"]) + "\n"
 
 
-def _parts(made: Nest) -> Iterable[Part]:
+def _parts(made: Nest) -> Iterable[SharedPart]:
     for each in made.pieces:
         yield from (*each.parts, *each.stitches, *each.names)
 

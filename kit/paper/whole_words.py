@@ -19,7 +19,7 @@ from kit.paper.plan import PagePlan
 from kit.paper.request import PageRequest
 from kit.paper.sheet import CLASS_TEXT, Placement, Sheet, text_corners
 from kit.picture.drawing import Item, Label, Stroke
-from kit.picture.fitted import Room
+from kit.picture.fitted import PieceRoom
 from kit.picture.piece_sheet import piece_words
 from kit.piece.allowance import cut_line, has_allowances
 
@@ -45,7 +45,7 @@ def _relettered(placed: Placement, pattern: Pattern, pages: PagePlan, request: P
     whole = has_allowances(piece)
     area = shapely.Polygon([(p.x, p.y) for p in cut_line(piece).points(0.2)]).buffer(0) if whole else inner
     letters = 1.0 if request.full_size else CLASS_TEXT / placed.scale
-    room = Room(area, inner, [*lines, *(_stroke(join) for join in joins)], letters)
+    room = PieceRoom(area, inner, [*lines, *(_stroke(join) for join in joins)], letters)
     items = (*lines, *piece_words(piece, pattern, room, pattern.lesson.units, letters))
     # Fewer texts cut, nothing said less, and no paper that the layout has not kept free, or all stays as it was.
     if _cut(items, joins) >= cut or _said(items) < _said(placed.items):

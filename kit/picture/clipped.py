@@ -13,7 +13,7 @@ _HALVED = 26
 
 
 @dataclass(frozen=True)
-class Round:
+class RoundWindow:
     """A round window about `middle`."""
 
     middle: Point
@@ -57,7 +57,7 @@ class Band:
         return box[3] < self.low or box[1] > self.high
 
 
-Window = Round | Band
+Window = RoundWindow | Band
 
 
 def clipped(curves: Sequence[Curve], window: Window) -> list[tuple[Curve, ...]]:

@@ -11,7 +11,7 @@ from kit.picture.darts_shut import ShutFold, all_of, warped
 from kit.picture.drawing import Fill, FillRole, Item, Stroke, StrokeRole
 from kit.picture.layer_outline import cut_back
 from kit.picture.place import is_facing, layer_line, polyline, widths_of
-from kit.picture.placed import Placed, half_motion
+from kit.picture.placed import PlacedLayer, half_motion
 from kit.piece.allowance import notch_lines
 from kit.piece.dart import darts_lying, legs
 from kit.piece.piece import Notch, Side
@@ -32,7 +32,7 @@ _FILLS: dict[tuple[str, str], FillRole] = {
 OTHER: dict[Face, Face] = {"right": "wrong", "wrong": "right"}
 
 
-def cloth(p: Placed, face: str) -> FillRole:
+def cloth(p: PlacedLayer, face: str) -> FillRole:
     """The fill of a layer's face: one that is already interfaced shows its interfacing on the wrong side."""
     stuff: str = p.layer.stuff
     if face == "wrong" and (p.layer.fused or (stuff == "facing" and p.piece.cut.interfacing)):
@@ -44,7 +44,7 @@ def cloth(p: Placed, face: str) -> FillRole:
     return _FILLS[stuff, face]
 
 
-def layer_items(p: Placed, below: list[Placed], folds: tuple[str, ...], covered: bool = False) -> list[Item]:
+def layer_items(p: PlacedLayer, below: list[PlacedLayer], folds: tuple[str, ...], covered: bool = False) -> list[Item]:
     """One layer as it lies over those `below`; the darts and pleats among `folds` are sewn in this step. It is
     `covered` where a layer above is trimmed with it."""
     layer = p.layer
@@ -67,7 +67,7 @@ def layer_items(p: Placed, below: list[Placed], folds: tuple[str, ...], covered:
     return items
 
 
-def _edges(p: Placed) -> list[Item]:
+def _edges(p: PlacedLayer) -> list[Item]:
     """The outline, stretch by stretch: cut edges thin, folds strong."""
     return [
         Stroke(tuple(c for bit in bits for c in bit.curves), kind, name=f"{p.piece.name}.{side}.{edge}")
@@ -75,7 +75,7 @@ def _edges(p: Placed) -> list[Item]:
     ]
 
 
-def trimmed_items(p: Placed, covered: bool) -> list[Item]:
+def trimmed_items(p: PlacedLayer, covered: bool) -> list[Item]:
     """Where this step trims an allowance: the new cut, unless it is `covered` by that of the layer above, and pale the
     edge that falls away."""
     items: list[Item] = []
@@ -92,7 +92,7 @@ def trimmed_items(p: Placed, covered: bool) -> list[Item]:
     return items
 
 
-def notch_items(p: Placed) -> list[Item]:
+def notch_items(p: PlacedLayer) -> list[Item]:
     """The notches of the layer where its edge is still a cut edge."""
     if p.layer.stuff == "interfacing" or p.layer.ring or p.layer.fold is not None:
         return []
@@ -119,7 +119,7 @@ def notch_items(p: Placed) -> list[Item]:
     return items
 
 
-def open_darts(p: Placed) -> list[Item]:
+def open_darts(p: PlacedLayer) -> list[Item]:
     """The legs of darts that are still to be sewn."""
     if p.layer.stuff == "interfacing" or p.layer.fold is not None or p.layer.along is not None:
         return []
@@ -132,7 +132,7 @@ def open_darts(p: Placed) -> list[Item]:
     ]
 
 
-def notch_is_seen(p: Placed, notch: Notch, side: Side) -> bool:
+def notch_is_seen(p: PlacedLayer, notch: Notch, side: Side) -> bool:
     """Whether a notch lies on an edge that is neither sewn nor turned there, nor trimmed away."""
     edge, at = notch.edge, notch.distance
     layer = p.layer
@@ -145,11 +145,11 @@ def notch_is_seen(p: Placed, notch: Notch, side: Side) -> bool:
     return not any(lie.edge == edge and lie.start - 1.0 <= at <= lie.end + 1.0 for lie in p.layer.lies)
 
 
-def _halves(p: Placed) -> tuple[Side, ...]:
+def _halves(p: PlacedLayer) -> tuple[Side, ...]:
     return p.piece.sides if p.piece.fold else (p.side,)
 
 
-def _held(p: Placed) -> list[Item]:
+def _held(p: PlacedLayer) -> list[Item]:
     """Rows of earlier steps that hold what is turned."""
     items: list[Item] = []
     now = {name for name, _ in p.layer.turn}
@@ -164,7 +164,7 @@ def _held(p: Placed) -> list[Item]:
     return items
 
 
-def fold_items(p: Placed, new: tuple[str, ...]) -> list[Item]:
+def fold_items(p: PlacedLayer, new: tuple[str, ...]) -> list[Item]:
     """Darts and pleats that are shut: the row, and from the wrong side what is folded away, pressed to its side, with
     arrows where this step does it."""
     items: list[Item] = []
@@ -178,7 +178,7 @@ def fold_items(p: Placed, new: tuple[str, ...]) -> list[Item]:
 
 
 def _one_fold(
-    p: Placed, fold: ShutFold, after: tuple[ShutFold, ...], allowance: float, side: Side, new: bool
+    p: PlacedLayer, fold: ShutFold, after: tuple[ShutFold, ...], allowance: float, side: Side, new: bool
 ) -> list[Item]:
     motion, warp, follow = half_motion(p, side), all_of(after), p.follow or (lambda q: q)
     name = f"dart {p.piece.name}.{fold.name}"

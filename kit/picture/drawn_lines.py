@@ -12,7 +12,8 @@ from collections.abc import Iterable, Sequence
 from itertools import accumulate, pairwise
 from operator import add
 
-Spot = tuple[float, float]
+from kit.geometry.region import Spot
+
 Box = tuple[float, float, float, float]
 _Piece = tuple[float, float, float, float, float, int]
 """Its ends, its weighted length, and its owner."""

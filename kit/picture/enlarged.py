@@ -14,14 +14,14 @@ from dataclasses import dataclass, replace
 from kit.geometry import Arc, Line, Point, Vector
 from kit.language import say
 from kit.lesson.pattern import StepRecord
-from kit.picture.clipped import Round, clipped
+from kit.picture.clipped import RoundWindow, clipped
 from kit.picture.drawing import Dot, Item, Label, Stroke
 from kit.picture.hand_order import numbered
 from kit.picture.place import Scaling
 from kit.picture.rows import Bounds, bounds_of_paths, print_scale
 from kit.picture.step_lines import lines_of, new_lines, traced_edges
 from kit.picture.step_texts import (
-    Measure,
+    DrawnMeasure,
     Telling,
     dimension,
     line_names,
@@ -42,13 +42,13 @@ _BETTER = 1.12
 
 
 @dataclass(frozen=True)
-class Corner:
+class EnlargedCorner:
     """A place of a piece to be enlarged: about `middle`, `radius` mm of the piece, with the measures it shows."""
 
     piece: Piece
     middle: Point
     radius: float
-    measures: tuple[Measure, ...]
+    measures: tuple[DrawnMeasure, ...]
 
 
 @dataclass(frozen=True)
@@ -56,7 +56,7 @@ class Lens:
     """A corner enlarged so many `times`: its round window about `at` with `radius` in the drawing, and the scale in
     it."""
 
-    corner: Corner
+    corner: EnlargedCorner
     at: Point
     radius: float
     times: int
@@ -69,9 +69,9 @@ class Lens:
 
 def small_corners(
     placed: Sequence[tuple[Piece, Scaling]], record: StepRecord, tell: Telling, scale: float
-) -> list[Corner]:
+) -> list[EnlargedCorner]:
     """The places of a step whose change is under 2 mm on the page; the same change on a second piece is shown once."""
-    found: list[Corner] = []
+    found: list[EnlargedCorner] = []
     seen: set[tuple[str, float]] = set()
     for piece, put in placed:
         for measure in measures_of(piece, record, tell):
@@ -87,7 +87,7 @@ def small_corners(
             if near is not None:
                 found[found.index(near)] = replace(near, measures=(*near.measures, measure))
             else:
-                found.append(Corner(piece, middle, max(size * 1.9, 6.0), (measure,)))
+                found.append(EnlargedCorner(piece, middle, max(size * 1.9, 6.0), (measure,)))
     for piece, put in placed:
         corner = _crowded(piece, record, tell, put.factor * scale)
         if corner is not None and not any(one.piece is piece for one in found):
@@ -101,7 +101,7 @@ def small_corners(
     return found[:_MOST]
 
 
-def _crowded(piece: Piece, record: StepRecord, tell: Telling, scale: float) -> Corner | None:
+def _crowded(piece: Piece, record: StepRecord, tell: Telling, scale: float) -> EnlargedCorner | None:
     """The place of several strokes that all lie within a fingertip of the page."""
     taken = traced_edges(piece, record)
     lines = [path for name, path in new_lines(piece, record) if name not in taken]
@@ -114,17 +114,17 @@ def _crowded(piece: Piece, record: StepRecord, tell: Telling, scale: float) -> C
     x1, y1 = max((x1, *(p.x for p in spots))), max((y1, *(p.y for p in spots)))
     if max(x1 - x0, y1 - y0) * scale > CROWDED:
         return None
-    here = Round(Point((x0 + x1) / 2, (y0 + y1) / 2), math.hypot(x1 - x0, y1 - y0) * 0.62)
+    here = RoundWindow(Point((x0 + x1) / 2, (y0 + y1) / 2), math.hypot(x1 - x0, y1 - y0) * 0.62)
     inside = (m for m in measures_of(piece, record, tell) if here.holds(m.start) and here.holds(m.end))
-    return Corner(piece, here.middle, here.radius, tuple(m for m in inside if not _is_small(m, scale)))
+    return EnlargedCorner(piece, here.middle, here.radius, tuple(m for m in inside if not _is_small(m, scale)))
 
 
-def _is_small(measure: Measure, scale: float) -> bool:
+def _is_small(measure: DrawnMeasure, scale: float) -> bool:
     size = measure.start.distance(measure.end)
     return measure.is_length and 0.05 < measure.value < LARGE and size * scale < LEAST
 
 
-def _allowance_corner(piece: Piece, tell: Telling, scale: float) -> Corner | None:
+def _allowance_corner(piece: Piece, tell: Telling, scale: float) -> EnlargedCorner | None:
     """The corner at which two different allowances meet, where they are too small to be seen."""
     pairs = []
     for i, edge in enumerate(piece.edges):
@@ -145,18 +145,18 @@ def _allowance_corner(piece: Piece, tell: Telling, scale: float) -> Corner | Non
         _width(one, min(radius * 0.55, one.path.length / 2), end, way, tell)
         for one, end in ((before, True), (edge, False))
     )
-    return Corner(piece, edge.path.start, radius, measures)
+    return EnlargedCorner(piece, edge.path.start, radius, measures)
 
 
-def _width(edge: Edge, off: float, from_end: bool, way: float, tell: Telling) -> Measure:
+def _width(edge: Edge, off: float, from_end: bool, way: float, tell: Telling) -> DrawnMeasure:
     at = edge.path.length - off if from_end else off
     start, size = edge.path.at(at), edge.allowance or 0.0
     end = start + edge.path.normal_at(at) * (way * size)
-    return Measure(f"{edge.name}_allowance", tell.length(size), size, start, end, bare=True, allowance=True)
+    return DrawnMeasure(f"{edge.name}_allowance", tell.length(size), size, start, end, bare=True, allowance=True)
 
 
 def lenses(
-    corners: Sequence[Corner], placed: Mapping[str, Scaling], box: Bounds, scale: float
+    corners: Sequence[EnlargedCorner], placed: Mapping[str, Scaling], box: Bounds, scale: float
 ) -> tuple[list[Lens], Bounds]:
     """Where the enlarged corners stand: right of an upright picture, below a wide one; and the box of it all."""
     if not corners:
@@ -219,7 +219,7 @@ def lens_items(
     """One enlarged corner: the lines in it of all pieces that lie there (with their cut lines), its measures and
     points, its rim, and its place on the piece."""
     corner, piece = lens.corner, lens.corner.piece
-    window = Round(lens.at, lens.radius)
+    window = RoundWindow(lens.at, lens.radius)
     for item in (item for layer, cut in layers for item in lines_of(layer, record, lens.put, tell.reach, cut)):
         if isinstance(item, Stroke):
             curves = item.curves

@@ -1,6 +1,6 @@
 """Text fitted into a piece: on free paper, never across a line, never smaller than can be read.
 
-`Room` knows the free paper of one piece: its area less every line drawn and every text already placed. A `Note` is
+`PieceRoom` knows the free paper of one piece: its area less every line drawn and every text already placed. A `Note` is
 text that belongs beside something and says where it may stand; a block of text stands wherever there is most room,
 level or turned along the piece, in fewer and longer or more and shorter lines. What fits nowhere inside is led
 outside: a leader runs from the text to the piece.
@@ -52,7 +52,7 @@ def _boxes(middles: Any, wide: float, high: float, angle: float) -> Any:
     return shapely.polygons(corners)
 
 
-class Room:
+class PieceRoom:
     """The free paper of one piece. `area` is what is cut out, `inner` what is sewn (shapely), `items` all lines
     drawn; `letters` is how much larger than on paper everything written is."""
 

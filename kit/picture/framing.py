@@ -5,7 +5,7 @@ from __future__ import annotations
 from kit.lesson.pattern import Pattern
 from kit.picture.laid import along_line, opened_at, straightest
 from kit.picture.place import widths_of
-from kit.picture.placed import Box, Placed, area_of, box_of, find, grown
+from kit.picture.placed import Box, PlacedLayer, area_of, box_of, find, grown
 from kit.sewing.run import Run
 from kit.sewing.scene import Scene
 from kit.sewing.spans import path_of
@@ -17,7 +17,7 @@ _SPOTS = ("button", "buttonhole", "eyelet", "snap", "socket", "hook", "eye", "ba
 _ALONG = ("caught", "binding")  # the seam is the work there
 
 
-def _work_box(scene: Scene, placed: list[Placed]) -> Box | None:
+def _work_box(scene: Scene, placed: list[PlacedLayer]) -> Box | None:
     """What the lines of the work itself take up, where it follows lines of the draft and not a run."""
     lines = [(row.run, row.line) for row in scene.rows if row.line is not None and row.ink == "new"]
     lines += [(thing.run, thing.line) for thing in scene.things if thing.kind not in _ALONG]
@@ -31,7 +31,7 @@ def _work_box(scene: Scene, placed: list[Placed]) -> Box | None:
     return _around_all(boxes) if boxes else None
 
 
-def _outside(p: Placed, lines: tuple[Run, ...], pattern: Pattern) -> list[Box]:
+def _outside(p: PlacedLayer, lines: tuple[Run, ...], pattern: Pattern) -> list[Box]:
     """Where the cut edge lies outside a few lines, their allowance away."""
     found = []
     for run in lines:
@@ -42,7 +42,7 @@ def _outside(p: Placed, lines: tuple[Run, ...], pattern: Pattern) -> list[Box]:
     return found
 
 
-def _with_band(box: Box, band: Placed, pattern: Pattern) -> Box:
+def _with_band(box: Box, band: PlacedLayer, pattern: Pattern) -> Box:
     """The window, large enough for the whole depth of a band that hangs from the edge it shows."""
     on, base, along = band.layer.on, band.base, band.layer.along
     if on is None or base is None or along is None:
@@ -67,7 +67,7 @@ def _around_all(boxes: list[Box]) -> Box:
     return (min(b[0] for b in boxes), min(b[1] for b in boxes), max(b[2] for b in boxes), max(b[3] for b in boxes))
 
 
-def windows(scene: Scene, pattern: Pattern, placed: list[Placed]) -> tuple[Box, Box]:
+def windows(scene: Scene, pattern: Pattern, placed: list[PlacedLayer]) -> tuple[Box, Box]:
     """What the picture shows, and the whole of the cloth."""
     if not placed:
         return (0.0, 0.0, 100.0, 60.0), (0.0, 0.0, 100.0, 60.0)

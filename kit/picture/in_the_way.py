@@ -8,9 +8,10 @@ from itertools import accumulate
 from operator import add
 
 from kit.geometry import Curve, Line
+from kit.geometry.region import Spot
 from kit.picture.dimension_line import dimension_curves
 from kit.picture.drawing import Dimension, Dot, Drawing, Fill, Stroke
-from kit.picture.drawn_lines import Box, DrawnLines, Spot
+from kit.picture.drawn_lines import Box, DrawnLines
 from kit.picture.lettering import Turned
 
 Runs = Callable[[int, Sequence[Curve]], Sequence[Sequence[Spot]]]

@@ -15,7 +15,7 @@ from kit.picture.darts_shut import shut_folds
 from kit.picture.follow import FAR, following
 from kit.picture.layer_outline import band, folded_over, outline
 from kit.picture.place import flat_mirror, flat_motion, is_facing
-from kit.picture.placed import Box, Placed, area_of, box_of, find, grown, half_motion
+from kit.picture.placed import Box, PlacedLayer, area_of, box_of, find, grown, half_motion
 from kit.piece.piece import Piece, Side
 from kit.sewing.placement import laid_on
 from kit.sewing.run import Run
@@ -24,7 +24,7 @@ from kit.sewing.spans import path_of, spans
 
 __all__ = [
     "Box",
-    "Placed",
+    "PlacedLayer",
     "along_line",
     "area_of",
     "box_of",
@@ -54,14 +54,14 @@ def _sides(layer: Layer, piece: Piece) -> tuple[Side, ...]:
     return ("right",) if piece.fold else piece.sides
 
 
-def place_all(scene: Scene, pattern: Pattern) -> list[Placed]:
+def place_all(scene: Scene, pattern: Pattern) -> list[PlacedLayer]:
     """The layers of a scene where they lie, in painting order; the far side of a tube comes first."""
-    placed: list[Placed] = []
+    placed: list[PlacedLayer] = []
     for layer in scene.layers:
         piece = pattern.piece(layer.run.piece)
         for side in _sides(layer, piece):
             base = find(placed, layer.on, side) if layer.on is not None else None
-            new = Placed(layer, piece, side, Motion.identity(), base=base, parts=parts_of(pattern, layer.run))
+            new = PlacedLayer(layer, piece, side, Motion.identity(), base=base, parts=parts_of(pattern, layer.run))
             over = [each for each in scene.layers if each.how == "together" and each.on is not None and not each.ring]
             new.seen_up = over[-1].up if over and layer is scene.layers[0] else layer.up
             new.motion = _motion(new, base, pattern)
@@ -89,7 +89,7 @@ def place_all(scene: Scene, pattern: Pattern) -> list[Placed]:
     return [*below, *(p for p in placed if not p.layer.ring)]
 
 
-def _motion(new: Placed, base: Placed | None, pattern: Pattern) -> Motion:
+def _motion(new: PlacedLayer, base: PlacedLayer | None, pattern: Pattern) -> Motion:
     """Where a layer lies rigidly: in its draft place, or beside or on the layer below."""
     layer, piece = new.layer, new.piece
     if base is None or layer.on is None:
@@ -191,7 +191,7 @@ def _sag(path: Path) -> float:
     return max(abs(along.cross(path.at(path.length * s) - path.start)) for s in (0.15, 0.3, 0.5, 0.7, 0.85))
 
 
-def _laid(layer: Layer, piece: Piece, run: Run, on: Run, base: Placed, pattern: Pattern) -> Motion:
+def _laid(layer: Layer, piece: Piece, run: Run, on: Run, base: PlacedLayer, pattern: Pattern) -> Motion:
     """The motion that lays `run` of the layer along the run `on` of `base`."""
     own, under = path_of(pattern, run), path_of(pattern, on)
     home = half_motion(base, on.side)
@@ -225,7 +225,7 @@ def _laid(layer: Layer, piece: Piece, run: Run, on: Run, base: Placed, pattern: 
     return best[1]
 
 
-def _closed_up(run: Run, on: Run, motion: Motion, base: Placed, pattern: Pattern) -> Motion:
+def _closed_up(run: Run, on: Run, motion: Motion, base: PlacedLayer, pattern: Pattern) -> Motion:
     """The small slide that makes two slightly curved edges touch at their middles instead of gaping there."""
     own, under = path_of(pattern, run), path_of(pattern, on)
     target = half_motion(base, on.side)(under.at(under.length / 2))
@@ -233,7 +233,7 @@ def _closed_up(run: Run, on: Run, motion: Motion, base: Placed, pattern: Pattern
 
 
 def slide(
-    placed: list[Placed], pattern: Pattern, paths: dict[int, Path], extent: float, focus: Run | None = None
+    placed: list[PlacedLayer], pattern: Pattern, paths: dict[int, Path], extent: float, focus: Run | None = None
 ) -> None:
     """Each layer laid on another is slid a little inwards, so that the edges below show; what is opened out from it
     goes along. The far side of a tube is slid out at the run in `focus`."""

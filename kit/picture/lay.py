@@ -14,7 +14,7 @@ from typing import Any, Literal, cast
 
 import shapely
 
-from kit.cloth.lay import Lay, Placed
+from kit.cloth.lay import LaidPiece, Lay
 from kit.cloth.parts import moved, polygon
 from kit.geometry import Line, Motion, Point, Vector
 from kit.language import say
@@ -250,7 +250,7 @@ class _Plan:
 
     # ---- a piece ----------------------------------------------------------------------------------------------
 
-    def _piece(self, each: Placed, slide: Motion) -> None:
+    def _piece(self, each: LaidPiece, slide: Motion) -> None:
         curves = moved(each.outline, slide)
         name = f"{each.piece} {each.copy}"
         self.items.append(Fill(curves, "paper", name=name))
@@ -262,7 +262,7 @@ class _Plan:
             self.items.append(Stroke((axis,), "fold", name=f"{name} fold"))
         self._words(each, polygon(curves), slide)
 
-    def _outline(self, each: Placed, curves: Sequence[Any], slide: Motion, name: str) -> None:
+    def _outline(self, each: LaidPiece, curves: Sequence[Any], slide: Motion, name: str) -> None:
         """Solid where the paper lies printed side up, dashed where it is turned over: all of it, or the half beyond the
         fold line of a piece whose paper is a half."""
         if each.turned_over or not each.axis:
@@ -278,7 +278,7 @@ class _Plan:
             for part in _runs(run):
                 self.items.append(Stroke(part, cast("StrokeRole", drawn), name=name))
 
-    def _grain(self, each: Placed, area: Any, slide: Motion) -> list[Point]:
+    def _grain(self, each: LaidPiece, area: Any, slide: Motion) -> list[Point]:
         """The grainline as it lies: as printed, or for what has none along the cloth, where most of its middle is."""
         if each.grain:
             return [slide(point) for point in each.grain]
@@ -298,7 +298,7 @@ class _Plan:
             cut = Line(one.point(at / count), two.point(1 - at / count))
             self.items.append(Stroke((cut,), "cut"))
 
-    def _words(self, each: Placed, area: Any, slide: Motion) -> None:
+    def _words(self, each: LaidPiece, area: Any, slide: Motion) -> None:
         """Number and title, and the grainline, shortened where it would leave no room for the title."""
         number = str(each.number) if each.number else ""
         title = say("lay.piece_title", number=number, title=each.title) if number else each.title

@@ -7,16 +7,17 @@ from collections.abc import Sequence
 from itertools import pairwise
 
 from kit.geometry import Curve, Point
+from kit.geometry.region import Spot
 from kit.language import say
 from kit.picture.drawing import Area, Item, Label
-from kit.picture.drawn_lines import Box, Spot
-from kit.picture.laid import Placed
+from kit.picture.drawn_lines import Box
+from kit.picture.laid import PlacedLayer
 
 _GRID = 30  # places across and down the window that are looked at
 _LEAST = 2  # of them that a layer must show to be named
 
 
-def layer_names(placed: Sequence[Placed], window: Box) -> list[Item]:
+def layer_names(placed: Sequence[PlacedLayer], window: Box) -> list[Item]:
     """A name for each layer that is seen in the `window`. The side of the cloth is told by its pattern."""
     seen = _seen(placed, window)
     titles: dict[tuple[str, str], int] = {}
@@ -37,7 +38,7 @@ def layer_names(placed: Sequence[Placed], window: Box) -> list[Item]:
     return named
 
 
-def half_said(p: Placed) -> str:
+def half_said(p: PlacedLayer) -> str:
     """A layer's piece and which half of it lies there, where it has two."""
     return say("picture.half", piece=p.piece.title, side=p.side if len(p.piece.sides) == 2 else "both")
 
@@ -45,7 +46,7 @@ def half_said(p: Placed) -> str:
 # ---- what is seen -----------------------------------------------------------------------------------------
 
 
-def _seen(placed: Sequence[Placed], window: Box) -> list[set[tuple[int, int]]]:
+def _seen(placed: Sequence[PlacedLayer], window: Box) -> list[set[tuple[int, int]]]:
     """The places of a grid over the window at which each layer lies uppermost, its turned parts with it."""
     top: dict[tuple[int, int], int] = {}
     for number, p in enumerate(placed):

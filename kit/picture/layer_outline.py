@@ -9,7 +9,7 @@ from kit.lesson.pattern import Pattern
 from kit.picture.bent import across, bent
 from kit.picture.cloth_edges import Bit, Flap, closed_ring, flaps_of, folded_line, half_bits, mirrored
 from kit.picture.place import fold_mirror, moved_curves, polyline, widths_of
-from kit.picture.placed import Placed, area_of, box_of
+from kit.picture.placed import PlacedLayer, area_of, box_of
 from kit.piece.piece import Piece, Side
 from kit.sewing.run import Run
 from kit.sewing.scene import EdgeLie
@@ -19,7 +19,7 @@ _STEP = 6.0  # mm between the points of a band's outline along its run
 _ON = 400.0  # mm that a band is drawn on where it goes on beyond the picture
 
 
-def _lies(p: Placed, pattern: Pattern, side: Side) -> list[tuple[EdgeLie, bool]]:
+def _lies(p: PlacedLayer, pattern: Pattern, side: Side) -> list[tuple[EdgeLie, bool]]:
     """How the edges of one half lie, and whether what is folded back of each is seen: what is turned in this picture
     always, what was before and allowances that lie open only from the wrong side."""
     layer, piece = p.layer, p.piece
@@ -55,7 +55,7 @@ def _lies(p: Placed, pattern: Pattern, side: Side) -> list[tuple[EdgeLie, bool]]
     return found
 
 
-def cut_back(p: Placed, given: tuple[tuple[Run, float], ...], side: Side) -> dict[str, float]:
+def cut_back(p: PlacedLayer, given: tuple[tuple[Run, float], ...], side: Side) -> dict[str, float]:
     """{edge: mm outside its stitch line} of the edges of one half that are `trimmed` or `creased` from end to end."""
     return {
         name: to for run, to in given for name in run.edges if run.side in (None, side) and not parted(p.piece, run)
@@ -68,7 +68,7 @@ def parted(piece: Piece, run: Run) -> bool:
     return (run.start or 0.0) > 0.5 or (run.end is not None and run.end < size - 0.5)
 
 
-def outline(p: Placed, pattern: Pattern) -> None:
+def outline(p: PlacedLayer, pattern: Pattern) -> None:
     """The layer's outline and what is folded back at its edges: a hem folds on its stitch line, and an allowance
     pressed open, seen from the wrong side, lies back on its own piece."""
     halves: tuple[Side, ...] = (p.side,)
@@ -114,7 +114,7 @@ def outline(p: Placed, pattern: Pattern) -> None:
         p.bits.append(Bit((curve,), "", p.side, "crease" if there else "edge"))
 
 
-def _as_it_lies(p: Placed, bit: Bit) -> tuple[Curve, ...]:
+def _as_it_lies(p: PlacedLayer, bit: Bit) -> tuple[Curve, ...]:
     path = Path(bit.curves)
     if p.piece.fold and bit.side != p.side:
         path = path.moved(fold_mirror(p.piece))  # back to the half as drafted, from where the layer takes it
@@ -138,7 +138,7 @@ def folded_over(outline: tuple[Curve, ...], fold: Path) -> tuple[tuple[Curve, ..
     return stays[0], over + stays[1:]
 
 
-def band(p: Placed, pattern: Pattern, slip: float = 0.0) -> None:
+def band(p: PlacedLayer, pattern: Pattern, slip: float = 0.0) -> None:
     """A straight band along the run it is sewn to, single or folded along its middle, slid `slip` mm into the cloth."""
     along, on, base = p.layer.along, p.layer.on, p.base
     assert along is not None and on is not None and base is not None

@@ -16,17 +16,18 @@ from itertools import chain
 from typing import NamedTuple
 
 from kit.geometry import Curve, Point
+from kit.geometry.region import Spot
 from kit.picture.dimension_line import dimension_curves, set_off
 from kit.picture.drawing import Area, Dimension, Dot, Drawing, Fill, Label, LabelRole, Stroke
-from kit.picture.drawn_lines import DrawnLines, Spot
+from kit.picture.drawn_lines import DrawnLines
 from kit.picture.in_the_way import SeenCloth, flattened, lines_in_the_way
 from kit.picture.lettering import LINE_HEIGHT, Box, in_two, text_box, text_width
-from kit.picture.placing import Place, Waiting, arrange, taking_room
+from kit.picture.placing import TextPlace, WaitingText, arrange, taking_room
 from kit.picture.standing import (
     ASIDE,
     END,
     LED,
-    Way,
+    WalkedLine,
     along_line,
     as_number,
     at_dimension,
@@ -55,7 +56,7 @@ _WORTH = 0.95  # a list stands beside the lines where they are larger so: of mm 
 
 
 @dataclass(frozen=True)
-class Written:
+class WrittenText:
     """A line of text in its place: the middle, size and angle of its box and its type `size` in mm of the drawing, and
     the points of its leader. It belongs to the `item` of that index; `listed` is a line of the list below the
     picture, `ringed` a number that it explains."""
@@ -82,7 +83,7 @@ class Lettered:
     drawing: Drawing
     bounds: Box
     unit: float
-    texts: tuple[Written, ...]
+    texts: tuple[WrittenText, ...]
 
 
 def lettered(
@@ -162,7 +163,7 @@ class _Standing:
     text: str
     role: LabelRole
     em: float
-    place: Place
+    place: TextPlace
     cost: float
     anchor: str = "middle"
 
@@ -342,7 +343,7 @@ class _Letterer:
         wide, high = self._size(label.text, label.role, size)
         half = {"middle": 0.0, "start": wide / 2, "end": -wide / 2}[label.anchor]
         x, y = label.at.x + half * math.cos(label.angle), label.at.y + half * math.sin(label.angle)
-        place = Place(x, y, wide, high, label.angle, 0.0)
+        place = TextPlace(x, y, wide, high, label.angle, 0.0)
         return _Standing(index, label.text, label.role, size, place, 0.0, label.anchor)
 
     def _with_standing(self, drawn: Box) -> Box:
@@ -368,11 +369,11 @@ class _Letterer:
         rows = text.split("\n")
         return max(text_width(row, em, bold) for row in rows) + 2 * END * em, em * LINE_HEIGHT * len(rows)
 
-    def _waiting(self, index: int, item: Label | Dimension, unit: float, numbers: bool) -> Waiting:
+    def _waiting(self, index: int, item: Label | Dimension, unit: float, numbers: bool) -> WaitingText:
         em = self.theme.texts[_role(item)].size * unit
         sign = (em * 1.3, em * 1.3)
 
-        def places() -> Iterator[Place]:
+        def places() -> Iterator[TextPlace]:
             if index in self.numbered:
                 return as_number(self._where(index, item, sign, em, unit))
             found = self._where(index, item, self._size(self._set(item), _role(item), em), em, unit)
@@ -380,16 +381,16 @@ class _Letterer:
                 return chain(found, as_number(self._where(index, item, sign, em, unit), 3.0))
             return found
 
-        return Waiting(places, em, index)
+        return WaitingText(places, em, index)
 
     def _where(
         self, index: int, item: Label | Dimension, size: tuple[float, float], em: float, unit: float
-    ) -> Iterator[Place]:
+    ) -> Iterator[TextPlace]:
         if isinstance(item, Dimension):
             curves = dimension_curves(item)
             if not curves:
                 return round_point((item.end.x, item.end.y), size, em)
-            way = Way(self._points(index, curves))
+            way = WalkedLine(self._points(index, curves))
             heads = _HEAD * unit if way.length > HEADS * unit else 0.0
             return at_dimension(way, size, em, heads, _NEAR * unit)
         of = item.of
@@ -406,7 +407,7 @@ class _Letterer:
             aside = partial(in_margin, spot, size, em, self.drawn)
             return near_first(in_area(outline, size, em), LED, partial(led, spot, size, em), aside)
         if of:
-            way = Way(self._points(index, of))
+            way = WalkedLine(self._points(index, of))
             middle = way.at(way.length / 2)
             out = _toward(Point(*middle), item.at)
             along = along_line(way, size, em, out)
@@ -491,13 +492,13 @@ class _Letterer:
     def _lines_in(self, row: list[tuple[int, float]]) -> int:
         return max(len(self._entry(index)) for index, _ in row)
 
-    def _written(self, placed: Sequence[_Standing], unit: float, frame: Box | None = None) -> tuple[Written, ...]:
-        out: list[Written] = []
+    def _written(self, placed: Sequence[_Standing], unit: float, frame: Box | None = None) -> tuple[WrittenText, ...]:
+        out: list[WrittenText] = []
         for one in placed:
             place, em = one.place, one.em
             if one.item in self.numbered:
                 out.append(
-                    Written(
+                    WrittenText(
                         self.numbered[one.item],
                         one.role,
                         place.x,
@@ -519,12 +520,12 @@ class _Letterer:
                 x, y = place.x - math.sin(place.angle) * down * high, place.y + math.cos(place.angle) * down * high
                 leader = place.leader if n == 0 else ()
                 out.append(
-                    Written(row, one.role, x, y, place.wide, high, place.angle, em, one.item, one.anchor, leader)
+                    WrittenText(row, one.role, x, y, place.wide, high, place.angle, em, one.item, one.anchor, leader)
                 )
         out.sort(key=lambda text: text.item)
         return (*out, *self._listed(unit, frame)) if frame and self.numbered else tuple(out)
 
-    def _listed(self, unit: float, frame: Box) -> Iterator[Written]:
+    def _listed(self, unit: float, frame: Box) -> Iterator[WrittenText]:
         size = self.theme.texts["small"].size
         em, rows = size * unit, self._rows()
         left = sum(self._lines_in(row) for row in rows)
@@ -537,7 +538,7 @@ class _Letterer:
             left -= self._lines_in(row)
             for index, at in row:
                 x = begins + (at + size * 0.7) * unit
-                yield Written(
+                yield WrittenText(
                     self.numbered[index],
                     "small",
                     x,
@@ -552,7 +553,7 @@ class _Letterer:
                 )
                 for n, text in enumerate(self._entry(index)):
                     wide = text_width(text, em) + 2 * END * em
-                    yield Written(
+                    yield WrittenText(
                         text, "small", x + 1.2 * em + wide / 2, y - n * 1.45 * em, wide, em * LINE_HEIGHT, 0.0, em,
                         index, "start", listed=True,
                     )  # fmt: skip

@@ -17,7 +17,7 @@ from kit.picture.assembled import Assembled, Flat, View, assembled
 from kit.picture.chains import Chain, at, drawn, length
 from kit.picture.drawing import Dot, Fill, Item, Stroke
 from kit.picture.place import Scaling, is_back, rectangle
-from kit.picture.placed import Box, Placed
+from kit.picture.placed import Box, PlacedLayer
 from kit.picture.put_on import outlines_on
 from kit.sewing.run import Run
 from kit.sewing.scene import Scene
@@ -49,7 +49,7 @@ def garment_so_far(pattern: Pattern, state: State, view: View) -> Assembled:
 
 
 def locator_items(
-    scene: Scene, pattern: Pattern, placed: list[Placed], frame: Box, window: Box, whole: Box
+    scene: Scene, pattern: Pattern, placed: list[PlacedLayer], frame: Box, window: Box, whole: Box
 ) -> list[Item]:
     """What stands in the `frame` beside a picture that shows the `window` of all the cloth in it."""
     found = _in_garment(scene, pattern)
@@ -137,7 +137,7 @@ def _fitted(box: Box, frame: Box) -> Scaling:
     return Scaling(scale, centre - Vector((box[0] + box[2]) / 2, (box[1] + box[3]) / 2) * scale)
 
 
-def _as_laid(placed: list[Placed], frame: Box, window: Box, whole: Box) -> list[Item]:
+def _as_laid(placed: list[PlacedLayer], frame: Box, window: Box, whole: Box) -> list[Item]:
     """All layers small, with a frame around the part the picture shows."""
     small = _fitted(whole, frame)
     items: list[Item] = []

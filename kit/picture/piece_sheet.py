@@ -21,7 +21,7 @@ from kit.lesson.pattern import LessonInfo, Pattern
 from kit.picture.cut_out import cut_strokes, fold_bracket
 from kit.picture.dart import dart_note, on_paper
 from kit.picture.drawing import Dimension, Dot, Drawing, Item, Label, Stroke
-from kit.picture.fitted import TEXT, Room
+from kit.picture.fitted import TEXT, PieceRoom
 from kit.picture.lettering import LEAST, upright
 from kit.picture.markings import lengthen_items, lengthen_note, mark_items, mark_note, pleat_items, pleat_note
 from kit.picture.notes import SMALL, Note, Places, Standing, beside
@@ -108,7 +108,7 @@ def _items(piece: Piece, pattern: Pattern, letters: float, system: System) -> tu
     items = list(_drawn(piece, pattern, letters, whole))
     inner = piece.outline.polygon(0.2).buffer(0)
     area = shapely.Polygon([(p.x, p.y) for p in cut_line(piece).points(0.2)]).buffer(0) if whole else inner
-    return (*items, *piece_words(piece, pattern, Room(area, inner, items, letters), system, letters))
+    return (*items, *piece_words(piece, pattern, PieceRoom(area, inner, items, letters), system, letters))
 
 
 def piece_lines(piece: Piece, pattern: Pattern) -> tuple[Item, ...]:
@@ -117,7 +117,7 @@ def piece_lines(piece: Piece, pattern: Pattern) -> tuple[Item, ...]:
 
 
 def piece_words(
-    piece: Piece, pattern: Pattern, room: Room, system: System = "cm", letters: float = 1.0
+    piece: Piece, pattern: Pattern, room: PieceRoom, system: System = "cm", letters: float = 1.0
 ) -> Iterable[Item]:
     """All that is written on a piece, fitted into `room`: names beside their lines, the piece's own text, and the
     allowances along the edges."""
@@ -269,7 +269,7 @@ def _along_edge(edge: Edge, inward: float, letters: float) -> Places:
 # ---- the piece's own text ---------------------------------------------------------------------------------
 
 
-def _text(piece: Piece, pattern: Pattern, room: Room) -> list[Item]:
+def _text(piece: Piece, pattern: Pattern, room: PieceRoom) -> list[Item]:
     head, phrases = piece_text(piece, pattern)
     found = room.block(head, phrases, _angles(piece))
     if found is not None:

@@ -16,7 +16,7 @@ Box = tuple[float, float, float, float]
 
 
 @dataclass
-class Placed:
+class PlacedLayer:
     """One layer where it lies: `motion` takes the draft of its half to the picture. Of edges in `parts` only the
     stretch given for each half (mm along the edge as drafted) is turned or opened out. `bits` are its outline told by
     its edges, `folds` its darts and pleats that are shut. A band lies as `bend` takes its draft, and of it is `seen`
@@ -37,7 +37,7 @@ class Placed:
     parts: dict[str, dict[Side, tuple[float, float]]] = field(default_factory=dict)
     shift: Motion = field(default_factory=Motion.identity)
     slid: Motion = field(default_factory=Motion.identity)
-    base: Placed | None = None
+    base: PlacedLayer | None = None
     folds: tuple[ShutFold, ...] = ()
     bend: Warp | None = None
     follow: Warp | None = None
@@ -112,7 +112,7 @@ class Placed:
         self.flaps = [moved_curves(flap, by) for flap in self.flaps]
 
 
-def with_run(placed: list[Placed], run: Run) -> list[Placed]:
+def with_run(placed: list[PlacedLayer], run: Run) -> list[PlacedLayer]:
     """The layers of the run's piece; where it lies there twice, those laid by that run."""
     same = [p for p in placed if p.piece.name == run.piece and not p.layer.ring]
     same = same or [p for p in placed if p.piece.name == run.piece]  # the far side of a tube, where it lies there alone
@@ -120,14 +120,14 @@ def with_run(placed: list[Placed], run: Run) -> list[Placed]:
     return here if here and len({p.layer.run.edges for p in same}) > 1 else same
 
 
-def find(placed: list[Placed], run: Run, side: Side | None) -> Placed | None:
+def find(placed: list[PlacedLayer], run: Run, side: Side | None) -> PlacedLayer | None:
     """The topmost layer of the run's piece, on the run's own side or else on `side`."""
     wanted = run.side or side
     same = with_run(placed, run)
     return next((p for p in reversed(same) if p.side == wanted), same[-1] if same else None)
 
 
-def half_motion(p: Placed, side: Side | None) -> Motion:
+def half_motion(p: PlacedLayer, side: Side | None) -> Motion:
     """The motion of one half: the other half of a piece on the fold is its mirror image."""
     if p.piece.fold and side is not None and side != p.side:
         return fold_mirror(p.piece).then(p.motion)

@@ -21,7 +21,8 @@ from heapq import heappop, heappush, heapreplace
 from itertools import pairwise
 from typing import NamedTuple
 
-from kit.picture.drawn_lines import DrawnLines, Spot, inside_share
+from kit.geometry.region import Spot
+from kit.picture.drawn_lines import DrawnLines, inside_share
 from kit.picture.lettering import Box, Turned, text_box, turned_overlap
 
 LINE, TOUCHED = 5.0, 4.0
@@ -41,7 +42,7 @@ _ROUNDS = 6
 _NOWHERE: Box = (math.inf, math.inf, -math.inf, -math.inf)
 
 
-class Place(NamedTuple):
+class TextPlace(NamedTuple):
     """Where a text may stand: the middle, size and angle of its box, what it costs by itself, the points of its leader
     from the text to what it names, and in which `form` it stands there (0 as written)."""
 
@@ -60,11 +61,11 @@ class Place(NamedTuple):
 
 
 @dataclass(frozen=True)
-class Waiting:
+class WaitingText:
     """A text that waits for its place. `places` gives one after another, with rising cost; lines of `owner`
     are its own and may run under it."""
 
-    places: Callable[[], Iterable[Place]]
+    places: Callable[[], Iterable[TextPlace]]
     em: float
     owner: int = -2
 
@@ -72,11 +73,11 @@ class Waiting:
 @dataclass
 class _Text:
     em: float
-    options: list[tuple[float, Place]] = field(default_factory=list)
+    options: list[tuple[float, TextPlace]] = field(default_factory=list)
     at: int = 0
 
     @property
-    def place(self) -> Place:
+    def place(self) -> TextPlace:
         return self.options[self.at][1]
 
 
@@ -85,14 +86,14 @@ Covers = Callable[[Turned], float]
 
 
 def arrange(
-    waiting: Sequence[Waiting],
+    waiting: Sequence[WaitingText],
     lines: DrawnLines,
     limits: Box | None = None,
     standing: Sequence[Turned] = (),
     covered: Covers | None = None,
-    grows: Callable[[Place], float] | None = None,
+    grows: Callable[[TextPlace], float] | None = None,
     roughly: bool = False,
-) -> list[tuple[Place, float]]:
+) -> list[tuple[TextPlace, float]]:
     """A place for every text, in their order, with what it costs there. `limits` is the edge of the picture, `standing`
     are texts that have their place already, `grows` what it costs that a picture grows by a place,
     `covered` tells of a box how much of it lies where no text may. `roughly` is enough to see how far texts will reach.
@@ -100,7 +101,7 @@ def arrange(
     >>> lines = DrawnLines(8.0)
     >>> lines.add(((0.0, 0.0), (100.0, 0.0)), 1.0)
     >>> here, above = Place(50, 0, 30, 4, 0, cost=0.0), Place(50, 4, 30, 4, 0, cost=1.0)
-    >>> [(place, cost)] = arrange([Waiting(lambda: (here, above), em=4.0)], lines)
+    >>> [(place, cost)] = arrange([WaitingText(lambda: (here, above), em=4.0)], lines)
     >>> place.y, cost
     (4, 1.0)
     """
@@ -141,20 +142,20 @@ def _settle(texts: Sequence[_Text], pairs: _Pairs, order: Sequence[int]) -> None
 
 
 def _looked_at(
-    text: Waiting,
+    text: WaitingText,
     most: int,
     lines: DrawnLines,
     limits: Box | None,
     standing: Sequence[Turned],
     covered: Covers | None,
-    grows: Callable[[Place], float] | None,
+    grows: Callable[[TextPlace], float] | None,
 ) -> _Text:
     """The text with its `most` best places and what each costs beside lines, edge and standing texts."""
     em = text.em
-    found: list[tuple[float, int, Place]] = []
+    found: list[tuple[float, int, TextPlace]] = []
     worst: list[float] = []  # of the best so far, the worst first (negative: a heap)
     # Places wait in the order of what they cost at least, which is quickly known; most are never looked at closely.
-    queue: list[tuple[float, int, float, bool, Place]] = []
+    queue: list[tuple[float, int, float, bool, TextPlace]] = []
     places = iter(text.places())
     coming = next(places, None)
     count, enough = 0, math.inf
@@ -218,7 +219,7 @@ def _looked_at(
     return _Text(em, [(cost, place) for cost, _, place in found[:most]])
 
 
-def _by_cost(one: tuple[float, int, Place]) -> tuple[float, int]:
+def _by_cost(one: tuple[float, int, TextPlace]) -> tuple[float, int]:
     return one[:2]
 
 
@@ -226,11 +227,11 @@ def _regret(text: _Text) -> float:
     return text.options[min(3, len(text.options) - 1)][0] - text.options[0][0]
 
 
-def taking_room(drawn: Box, wide: float, high: float) -> Callable[[Place], float]:
+def taking_room(drawn: Box, wide: float, high: float) -> Callable[[TextPlace], float]:
     """What it costs that a text reaches beyond the lines (`drawn`) of a picture `wide` and `high` mm, 0 where it may be
     as large as it likes: so much less room is left for them."""
 
-    def cost(place: Place) -> float:
+    def cost(place: TextPlace) -> float:
         x, y, half_x, half_y = place.x, place.y, place.wide / 2, place.high / 2
         if place.angle:
             x0, y0, x1, y1 = text_box(*place.box)
@@ -341,7 +342,7 @@ def _move_pairs(texts: Sequence[_Text], pairs: _Pairs) -> bool:
 # ---- what is in the way -----------------------------------------------------------------------------------
 
 
-def _clash(a: Place, b: Place, em: float) -> float:
+def _clash(a: TextPlace, b: TextPlace, em: float) -> float:
     cost = 0.0
     shared = turned_overlap(a.box, b.box)
     if shared > 1e-9:
@@ -355,7 +356,7 @@ def _clash(a: Place, b: Place, em: float) -> float:
     return cost
 
 
-def _reach(place: Place) -> Box:
+def _reach(place: TextPlace) -> Box:
     """All that a text may touch at a place, its leader with it."""
     x0, y0, x1, y1 = text_box(*place.box)
     for x, y in place.leader:
@@ -368,7 +369,7 @@ def _round(boxes: Sequence[Box]) -> Box:
     return (min(b[0] for b in boxes), min(b[1] for b in boxes), max(b[2] for b in boxes), max(b[3] for b in boxes))
 
 
-def _beyond(place: Place, limits: Box) -> float:
+def _beyond(place: TextPlace, limits: Box) -> float:
     """How much of a box lies outside the picture (0..1)."""
     wide, high = place.wide, place.high
     if place.angle:

@@ -14,7 +14,7 @@ from kit.language import say
 from kit.picture.drawing import Area, Dimension, Dot, Drawing, Fill, Item, Label, Stroke, StrokeRole
 from kit.piece.allowance import cut_line, has_allowances
 from kit.piece.piece import Piece
-from kit.piece.recut import SLACK, Areas, EdgeChange, PieceChange, Station, areas, without_extra
+from kit.piece.recut import SLACK, Areas, CutStation, EdgeChange, PieceChange, areas, without_extra
 from kit.units import System, both
 
 _HATCH = 0.02
@@ -73,7 +73,7 @@ def recut_drawing(change: PieceChange, system: System = "cm", *, sewn: Iterable[
     return Drawing(tuple(items), say(f"picture.{key}_alt", piece=name), say(f"picture.{key}", piece=name), bounds)
 
 
-def told_at(edge: EdgeChange) -> tuple[Station, ...]:
+def told_at(edge: EdgeChange) -> tuple[CutStation, ...]:
     """The places of an edge whose distance is dimensioned: those its sentence tells."""
     match edge.shape:
         case "crossing":
@@ -87,7 +87,7 @@ def told_at(edge: EdgeChange) -> tuple[Station, ...]:
     return (edge.start if abs(edge.start.off) > abs(edge.end.off) else edge.end,)
 
 
-def _distance(edge: EdgeChange, at: Station, system: System, reach: float, middle: Point) -> Iterator[Item]:
+def _distance(edge: EdgeChange, at: CutStation, system: System, reach: float, middle: Point) -> Iterator[Item]:
     a, b = edge.foot(at), edge.place(at)
     yield Dot(a, "kept", f"{edge.edge}.before")
     yield Dot(b, "new", edge.edge)
@@ -96,7 +96,7 @@ def _distance(edge: EdgeChange, at: Station, system: System, reach: float, middl
     yield Dimension(a, b, both(abs(at.off), system), offset=reach * 0.07, name=f"{edge.edge}.moved")
 
 
-def _left(edge: EdgeChange, at: Station, system: System, reach: float, middle: Point) -> Iterator[Item]:
+def _left(edge: EdgeChange, at: CutStation, system: System, reach: float, middle: Point) -> Iterator[Item]:
     """What is left of the allowance where it is least, or how far the line lies beyond the cloth."""
     if at.left is None:
         return

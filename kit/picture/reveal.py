@@ -25,7 +25,7 @@ _PER_CROSSING, _QUICK, _SLOW = 1.1, 1.2, 10.0  # seconds
 
 
 @dataclass(frozen=True)
-class Turn:
+class RevealTurn:
     """An item is begun at `start` and whole at `end`, shares 0..1 of the whole; both are 0 when it stands already."""
 
     start: float = 0.0
@@ -42,15 +42,15 @@ class Turn:
         return 0.0 if share <= self.start else (share - self.start) / (self.end - self.start)
 
 
-def turns(drawing: Drawing) -> tuple[Turn, ...]:
+def turns(drawing: Drawing) -> tuple[RevealTurn, ...]:
     """The turn of every item of `drawing`, in the same order."""
     order = _order(drawing.items, _extent(drawing))
     whole = sum(weight for _, weight in order)
-    found = [Turn()] * len(drawing.items)
+    found = [RevealTurn()] * len(drawing.items)
     at = 0.0
     for number, (index, weight) in enumerate(order):
         end = 1.0 if number == len(order) - 1 else (at + weight) / whole
-        found[index] = Turn(at / whole, end)
+        found[index] = RevealTurn(at / whole, end)
         at += weight
     return tuple(found)
 

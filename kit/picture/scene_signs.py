@@ -9,7 +9,7 @@ from kit.language import say
 from kit.lesson.pattern import Pattern
 from kit.picture.drawing import Fill, Item, Label, Stroke
 from kit.picture.place import rectangle, widths_of
-from kit.picture.placed import Box, Placed, find
+from kit.picture.placed import Box, PlacedLayer, find
 from kit.sewing.run import Run
 from kit.sewing.scene import Scene
 from kit.sewing.spans import path_of
@@ -31,7 +31,9 @@ def seen_part(path: Path, window: Box) -> tuple[float, float] | None:
     return (inside[0] * path.length, inside[-1] * path.length) if len(inside) > 1 else None
 
 
-def press_items(run: Run, way: str, placed: list[Placed], pattern: Pattern, extent: float, window: Box) -> list[Item]:
+def press_items(
+    run: Run, way: str, placed: list[PlacedLayer], pattern: Pattern, extent: float, window: Box
+) -> list[Item]:
     """Three short arrows from the stitching of a run: into its piece, or out of it."""
     p = find(placed, run, None)
     if p is None:
@@ -57,7 +59,7 @@ def press_items(run: Run, way: str, placed: list[Placed], pattern: Pattern, exte
     return out
 
 
-def cut_mark(scene: Scene, placed: list[Placed], pattern: Pattern, extent: float, window: Box) -> list[Item]:
+def cut_mark(scene: Scene, placed: list[PlacedLayer], pattern: Pattern, extent: float, window: Box) -> list[Item]:
     """A short stroke on either side of the row of this step, or of the run it is about, where the cross-section beside
     the picture is taken."""
     row = next((row for row in scene.rows if row.ink == "new" and row.line is not None), None)

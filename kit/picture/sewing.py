@@ -23,7 +23,7 @@ from kit.picture.laid import along_line, place_all, slide
 from kit.picture.layer_names import half_said, layer_names
 from kit.picture.locator import locator_items
 from kit.picture.place import slant_of, strip_outline, widths_of
-from kit.picture.placed import Box, Placed, area_of, box_of, find
+from kit.picture.placed import Box, PlacedLayer, area_of, box_of, find
 from kit.picture.recut import recut_drawing
 from kit.picture.scene_signs import around, cut_mark, outside, press_items, turned_over
 from kit.picture.sewn_on import bound_items, pin_items, thing_items
@@ -127,7 +127,9 @@ def _as_long(thing: Thing, pattern: Pattern) -> list[Thing]:
 # ---- strips --------------------------------------------------------------------------
 
 
-def _strip_items(scene: Scene, pattern: Pattern, placed: list[Placed], window: Box | None) -> tuple[list[Item], Box]:
+def _strip_items(
+    scene: Scene, pattern: Pattern, placed: list[PlacedLayer], window: Box | None
+) -> tuple[list[Item], Box]:
     """The strip itself: laid at the focus, or on its own when no piece is shown."""
     if window is not None:
         return _strip_at(scene, pattern, placed), window
@@ -135,7 +137,7 @@ def _strip_items(scene: Scene, pattern: Pattern, placed: list[Placed], window: B
     return strip_pieced(strip, shape.pieced) if shape.pieced else strip_alone(strip, shape)
 
 
-def _strip_at(scene: Scene, pattern: Pattern, placed: list[Placed]) -> list[Item]:
+def _strip_at(scene: Scene, pattern: Pattern, placed: list[PlacedLayer]) -> list[Item]:
     """The made strip where it is attached: lapped over the edge and pointing outwards, caught in the edge and lying
     inwards, or (as a loop) along the seam."""
     strip = pattern.strip(scene.strip)
@@ -206,7 +208,7 @@ def _middle(curves: tuple[Curve, ...]) -> tuple[float, float]:
     return (x0 + x1) / 2, (y0 + y1) / 2
 
 
-def _alt(scene: Scene, placed: list[Placed], pattern: Pattern) -> str:
+def _alt(scene: Scene, placed: list[PlacedLayer], pattern: Pattern) -> str:
     parts = []
     for p in placed:
         lies = say(f"picture.lies_{p.layer.how if p.layer.on is not None else 'flat'}")

@@ -9,7 +9,7 @@ from kit.lesson.pattern import Pattern
 from kit.picture.drawing import Dot, Fill, Item, Stroke
 from kit.picture.fastener_signs import SIGNS, sign
 from kit.picture.place import polyline
-from kit.picture.placed import Box, Placed, find
+from kit.picture.placed import Box, PlacedLayer, find
 from kit.picture.scene_signs import seen_part
 from kit.sewing.places import inside
 from kit.sewing.run import Run
@@ -20,7 +20,7 @@ _PINS = 5
 _TEETH = 0.12  # of a zip's width from its middle to the edge of its teeth
 
 
-def pin_items(run: Run, placed: list[Placed], pattern: Pattern, extent: float, window: Box) -> list[Item]:
+def pin_items(run: Run, placed: list[PlacedLayer], pattern: Pattern, extent: float, window: Box) -> list[Item]:
     """Pins across a run, where the picture shows it, their heads outside the edge."""
     p = find(placed, run, None)
     if p is None:
@@ -44,7 +44,7 @@ def pin_items(run: Run, placed: list[Placed], pattern: Pattern, extent: float, w
     return out
 
 
-def thing_items(thing: Thing, placed: list[Placed], pattern: Pattern) -> list[Item]:
+def thing_items(thing: Thing, placed: list[PlacedLayer], pattern: Pattern) -> list[Item]:
     """The thing where it lies on the uppermost layer of its piece."""
     p = find(placed, thing.run, None)
     if p is None:
@@ -83,7 +83,7 @@ def thing_items(thing: Thing, placed: list[Placed], pattern: Pattern) -> list[It
     return items
 
 
-def bound_items(p: Placed, pattern: Pattern) -> list[Item]:
+def bound_items(p: PlacedLayer, pattern: Pattern) -> list[Item]:
     """The bindings that a layer's edges are shut in by now."""
     items: list[Item] = []
     for run, wide in p.layer.bound:

@@ -12,7 +12,7 @@ from dataclasses import dataclass
 
 from kit.picture.drawing import Dimension, Dot, Drawing, Fill, Label, Stroke
 from kit.picture.lettered import lettered
-from kit.picture.reveal import Turn, part_of, turns
+from kit.picture.reveal import RevealTurn, part_of, turns
 from kit.picture.svg_pen import Pen
 from kit.picture.theme import THEME, Theme
 
@@ -26,14 +26,14 @@ class _Written:
     markup: str
 
 
-class Stage:
+class StagedDrawing:
     """`drawing` fitted into `width` x `height` CSS px. Without `ground` the picture has no paper of its own."""
 
     def __init__(
         self, drawing: Drawing, width: float, height: float, theme: Theme = THEME, *, ground: bool = True
     ) -> None:
         self.drawing = drawing
-        self.turns: tuple[Turn, ...] = turns(drawing)
+        self.turns: tuple[RevealTurn, ...] = turns(drawing)
         self._pen = _Staging(drawing, width, height, theme, ground)
         self._pen.element(real=False)
 

@@ -15,9 +15,10 @@ from functools import partial
 from heapq import merge
 from itertools import accumulate, pairwise
 
-from kit.picture.drawn_lines import Box, Spot
+from kit.geometry.region import Spot
+from kit.picture.drawn_lines import Box
 from kit.picture.lettering import upright
-from kit.picture.placing import Place
+from kit.picture.placing import TextPlace
 
 Size = tuple[float, float]
 """Width and height of a text."""
@@ -30,7 +31,7 @@ END = 0.06
 _WAYS: Sequence[Spot] = ((1, 0), (-1, 0), (0, 1), (0, -1), (_D, _D), (-_D, _D), (_D, -_D), (-_D, -_D))
 
 
-class Way:
+class WalkedLine:
     """A line as it is walked: its points, and the place and direction at any distance along it."""
 
     def __init__(self, points: Sequence[Spot]) -> None:
@@ -63,7 +64,9 @@ class Way:
         return ((a[0] + b[0]) / 2, (a[1] + b[1]) / 2), math.atan2(dy, dx), left, right
 
 
-def near_first(near: Iterable[Place], floor: float, *later: Callable[[], Iterable[Place]]) -> Iterator[Place]:
+def near_first(
+    near: Iterable[TextPlace], floor: float, *later: Callable[[], Iterable[TextPlace]]
+) -> Iterator[TextPlace]:
     """Places by rising cost; those of `later`, which cost at least `floor`, are thought of only when need be."""
     rest = iter(near)
     for place in rest:
@@ -74,12 +77,12 @@ def near_first(near: Iterable[Place], floor: float, *later: Callable[[], Iterabl
     yield from merge(*(places() for places in later), key=_cost)
 
 
-def along_line(way: Way, size: Size, em: float, outward: Spot | None = None) -> Iterator[Place]:
+def along_line(way: WalkedLine, size: Size, em: float, outward: Spot | None = None) -> Iterator[TextPlace]:
     """Along a line on either side of it, `outward` first (a direction); where the line is shorter than the text,
     beside its middle; then level; then with a leader."""
     wide, high = size
     shares = (0.5, 0.38, 0.62, 0.27, 0.73, 0.16, 0.84)
-    found: list[Place] = []
+    found: list[TextPlace] = []
     short = max(0.0, wide - way.length) / em
     for share in shares:
         (x, y), angle, left, right = way.chord(way.length * share, min(wide, way.length))
@@ -90,7 +93,7 @@ def along_line(way: Way, size: Size, em: float, outward: Spot | None = None) -> 
             cost = abs(share - 0.5) * 2.0 + inner * 0.7 + short * 0.5 + bulge / em * 0.3
             for gap in (0.2, 0.75):
                 away = bulge + high / 2 + gap * em
-                found.append(Place(x + nx * away, y + ny * away, wide, high, lie, NEAR + cost + (gap - 0.2) * 1.5))
+                found.append(TextPlace(x + nx * away, y + ny * away, wide, high, lie, NEAR + cost + (gap - 0.2) * 1.5))
     for share in (0.5, 0.3, 0.7):
         (x, y), angle, _, _ = way.chord(way.length * share, em)
         for side in (1.0, -1.0):
@@ -98,12 +101,12 @@ def along_line(way: Way, size: Size, em: float, outward: Spot | None = None) -> 
             reach = abs(nx) * wide / 2 + abs(ny) * high / 2 + 0.35 * em
             inner = outward is not None and nx * outward[0] + ny * outward[1] < 0
             cost = 1.0 + abs(share - 0.5) * 2.0 + inner * 0.7
-            found.append(Place(x + nx * reach, y + ny * reach, wide, high, 0.0, NEAR + cost))
+            found.append(TextPlace(x + nx * reach, y + ny * reach, wide, high, 0.0, NEAR + cost))
     far = (partial(led, way.at(way.length * share), size, em, abs(share - 0.5)) for share in (0.5, 0.25, 0.75))
     yield from near_first(sorted(found, key=_cost), LED, *far)
 
 
-def round_point(spot: Spot, size: Size, em: float, outward: Spot | None = None) -> Iterator[Place]:
+def round_point(spot: Spot, size: Size, em: float, outward: Spot | None = None) -> Iterator[TextPlace]:
     """On any side of a point, `outward` first, then farther off, then with a leader."""
     wide, high = size
     x, y = spot
@@ -113,7 +116,7 @@ def round_point(spot: Spot, size: Size, em: float, outward: Spot | None = None) 
             away = 0.0 if outward is None else 0.6 * (1 - dx * outward[0] - dy * outward[1])
             sx = (dx > 0.1) - (dx < -0.1)
             sy = (dy > 0.1) - (dy < -0.1)
-            to = Place(
+            to = TextPlace(
                 x + sx * wide / 2 + dx * gap * em, y + sy * high / 2 + dy * gap * em, wide, high, 0.0,
                 NEAR + away + (gap - 0.42) * 2.5,
             )  # fmt: skip
@@ -121,7 +124,7 @@ def round_point(spot: Spot, size: Size, em: float, outward: Spot | None = None) 
     yield from near_first(sorted(found, key=_cost), LED, partial(led, spot, size, em))
 
 
-def in_area(points: Sequence[Spot], size: Size, em: float, most: int = 11) -> Iterator[Place]:
+def in_area(points: Sequence[Spot], size: Size, em: float, most: int = 11) -> Iterator[TextPlace]:
     """Inside an outline, its middle first, level."""
     wide, high = size
     xs, ys = [p[0] for p in points], [p[1] for p in points]
@@ -133,8 +136,8 @@ def in_area(points: Sequence[Spot], size: Size, em: float, most: int = 11) -> It
     for x in _spread(x0 + wide / 2, x1 - wide / 2, columns, cx):
         for y in _spread(y0 + high / 2, y1 - high / 2, rows, cy):
             if within(points, x, y):
-                found.append(Place(x, y, wide, high, 0.0, NEAR + 0.06 * math.hypot(x - cx, y - cy) / em))
-    found += [Place(cx, y0 - high, wide, high, 0.0, 3.0), Place(cx, y1 + high, wide, high, 0.0, 3.2)]
+                found.append(TextPlace(x, y, wide, high, 0.0, NEAR + 0.06 * math.hypot(x - cx, y - cy) / em))
+    found += [TextPlace(cx, y0 - high, wide, high, 0.0, 3.0), TextPlace(cx, y1 + high, wide, high, 0.0, 3.2)]
     yield from sorted(found, key=_cost)
 
 
@@ -144,11 +147,11 @@ def _spread(low: float, high: float, count: int, middle: float) -> list[float]:
     return [*((low + (high - low) * i / (count - 1)) for i in range(count)), middle]
 
 
-def at_dimension(way: Way, size: Size, em: float, heads: float, near: float) -> Iterator[Place]:
+def at_dimension(way: WalkedLine, size: Size, em: float, heads: float, near: float) -> Iterator[TextPlace]:
     """On the line of a dimension, where it is long enough beside its arrow heads; else beside it or behind an end of
     it, never more than `near` from it."""
     wide, high = size
-    found: list[Place] = []
+    found: list[TextPlace] = []
     room = way.length - 2 * heads
     shares = (0.5, 0.36, 0.64, 0.25, 0.75)
     if room > wide:
@@ -157,7 +160,7 @@ def at_dimension(way: Way, size: Size, em: float, heads: float, near: float) -> 
                 continue
             (x, y), angle, left, right = way.chord(way.length * share, wide)
             if max(left, right) < high * 0.3:
-                found.append(Place(x, y, wide, high, upright(angle), abs(share - 0.5) * 2.0))
+                found.append(TextPlace(x, y, wide, high, upright(angle), abs(share - 0.5) * 2.0))
     gap = min(0.22 * em, near * 0.9)
     half = wide / 2 - END * em  # white is reckoned from the letters, at their ends too
     for share in shares:
@@ -167,41 +170,41 @@ def at_dimension(way: Way, size: Size, em: float, heads: float, near: float) -> 
             nx, ny = -math.sin(angle) * side, math.cos(angle) * side
             away = bulge + high / 2 + gap
             cost = 0.8 + abs(share - 0.5) * 2.0 + over * 0.4 + bulge / em * 0.3
-            found.append(Place(x + nx * away, y + ny * away, wide, high, upright(angle), cost))
+            found.append(TextPlace(x + nx * away, y + ny * away, wide, high, upright(angle), cost))
         (x, y), angle, _, _ = way.chord(way.length * share, em)
         for side in (1.0, -1.0):
             nx, ny = -math.sin(angle) * side, math.cos(angle) * side
             reach = abs(nx) * half + abs(ny) * high / 2 + gap
             cost = 0.9 + abs(share - 0.5) * 2.0 + abs(ny) * 0.5
-            found.append(Place(x + nx * reach, y + ny * reach, wide, high, 0.0, cost))
+            found.append(TextPlace(x + nx * reach, y + ny * reach, wide, high, 0.0, cost))
     for along, sign in ((0.0, -1.0), (way.length, 1.0)):
         x, y = way.at(along)
         _, angle, _, _ = way.chord(min(max(along, em / 4), way.length), em / 2)
         dx, dy = math.cos(angle) * sign, math.sin(angle) * sign
         reach = half + gap
-        found.append(Place(x + dx * reach, y + dy * reach, wide, high, upright(angle), 1.3))
+        found.append(TextPlace(x + dx * reach, y + dy * reach, wide, high, upright(angle), 1.3))
         for sx, sy in ((0.0, 0.0), (dy, -dx), (-dy, dx)):
             vx, vy = dx + sx, dy + sy
             off = gap * 0.7 if sx or sy else gap
             reach_x = vx and (half + off) * (1 if vx > 0 else -1) * min(1.0, abs(vx) * 1.2)
             reach_y = vy and (high / 2 + off) * (1 if vy > 0 else -1) * min(1.0, abs(vy) * 1.2)
-            found.append(Place(x + reach_x, y + reach_y, wide, high, 0.0, 1.5 + 0.3 * bool(sx or sy)))
+            found.append(TextPlace(x + reach_x, y + reach_y, wide, high, 0.0, 1.5 + 0.3 * bool(sx or sy)))
     middle = way.at(way.length / 2)
     yield from near_first(sorted(found, key=_cost), LED, partial(led, middle, size, em, 0.5))
 
 
-def where_it_was_put(x: float, y: float, angle: float, size: Size, em: float) -> Iterator[Place]:
+def where_it_was_put(x: float, y: float, angle: float, size: Size, em: float) -> Iterator[TextPlace]:
     """At its own place, then on ever wider rings round it."""
     wide, high = size
     c, s = math.cos(angle), math.sin(angle)
-    found = [Place(x, y, wide, high, angle, 0.0)]
+    found = [TextPlace(x, y, wide, high, angle, 0.0)]
     for along, across in (
         (0.0, 1.1), (0.0, -1.1), (0.3, 0.0), (-0.3, 0.0), (0.55, 0.0), (-0.55, 0.0), (0.55, 1.1), (-0.55, 1.1),
         (0.55, -1.1), (-0.55, -1.1), (0.0, 2.2), (0.0, -2.2), (1.1, 0.0), (-1.1, 0.0),
     ):  # fmt: skip
         a, b = along * wide, across * high
         far = math.hypot(a, b) / em
-        found.append(Place(x + a * c - b * s, y + a * s + b * c, wide, high, angle, 0.4 + far * 0.35))
+        found.append(TextPlace(x + a * c - b * s, y + a * s + b * c, wide, high, angle, 0.4 + far * 0.35))
     for ring in (1.6, 2.6, 3.6, 5.0):
         for turn in range(12):
             way = turn * math.pi / 6
@@ -209,11 +212,11 @@ def where_it_was_put(x: float, y: float, angle: float, size: Size, em: float) ->
             for lie in (angle, 0.0) if angle else (0.0,):
                 cl, sl = math.cos(lie), math.sin(lie)
                 cost = 1.0 + math.hypot(a, b) / em * 0.5
-                found.append(Place(x + a * cl - b * sl, y + a * sl + b * cl, wide, high, lie, cost))
+                found.append(TextPlace(x + a * cl - b * sl, y + a * sl + b * cl, wide, high, lie, cost))
     yield from sorted(found, key=_cost)
 
 
-def led(spot: Spot, size: Size, em: float, more: float = 0.0) -> Iterator[Place]:
+def led(spot: Spot, size: Size, em: float, more: float = 0.0) -> Iterator[TextPlace]:
     """Ever farther from a point, with a straight leader to it in one of eight directions."""
     wide, high = size
     x, y = spot
@@ -228,11 +231,11 @@ def led(spot: Spot, size: Size, em: float, more: float = 0.0) -> Iterator[Place]
             else:
                 to = root[0], root[1] + math.copysign(high / 2, dy)
             cost = LED + more + far * 0.28 + (0.3 if dx and dy else 0.0)
-            found.append(Place(*to, wide, high, 0.0, cost, (root, tip)))
+            found.append(TextPlace(*to, wide, high, 0.0, cost, (root, tip)))
     yield from sorted(found, key=_cost)
 
 
-def in_margin(spot: Spot, size: Size, em: float, content: Box, rows: int = 7) -> Iterator[Place]:
+def in_margin(spot: Spot, size: Size, em: float, content: Box, rows: int = 7) -> Iterator[TextPlace]:
     """Left and right of everything drawn (`content`), with a leader that runs level and then at 45 degrees to the
     point, or the other way round."""
     wide, high = size
@@ -249,11 +252,11 @@ def in_margin(spot: Spot, size: Size, em: float, content: Box, rows: int = 7) ->
             bend = (x + side * rise, at)
             leader = ((root_x, at), bend, spot) if rise > 1e-9 else ((root_x, at), spot)
             cost = ASIDE + 0.05 * run / em + 0.12 * rise / em
-            found.append(Place(root_x + side * (wide / 2 + 0.15 * em), at, wide, high, 0.0, cost, leader))
+            found.append(TextPlace(root_x + side * (wide / 2 + 0.15 * em), at, wide, high, 0.0, cost, leader))
     yield from sorted(found, key=_cost)
 
 
-def round_window(spot: Spot, size: Size, em: float, window: Box, drawn: Box) -> Iterator[Place]:
+def round_window(spot: Spot, size: Size, em: float, window: Box, drawn: Box) -> Iterator[TextPlace]:
     """Beside a window onto cloth, with a leader to a point in it: left or right where nothing else is drawn there, else
     above or below. Costs rise with the length of the leader and with how far it leaves the level."""
     wide, high = size
@@ -270,7 +273,7 @@ def round_window(spot: Spot, size: Size, em: float, window: Box, drawn: Box) -> 
             if rise <= run:
                 leader = ((root_x, at), (x + side * rise, at), spot) if row else ((root_x, at), spot)
                 cost = 1.0 + 0.06 * run / em + 0.12 * rise / em
-                found.append(Place(root_x + side * (wide / 2 + 0.15 * em), at, wide, high, 0.0, cost, leader))
+                found.append(TextPlace(root_x + side * (wide / 2 + 0.15 * em), at, wide, high, 0.0, cost, leader))
     for side, edge, free in (
         (-1.0, window[1], drawn[1] > window[1] - em),
         (1.0, window[3], drawn[3] < window[3] + em),
@@ -284,12 +287,12 @@ def round_window(spot: Spot, size: Size, em: float, window: Box, drawn: Box) -> 
                 cost = 1.4 + 0.06 * rise / em + 0.12 * run / em
                 for hang in (0.0, -0.5, 0.5):  # the text over the end of its leader, or to one side of it
                     middle = at + hang * (wide - em)
-                    place = Place(middle, root_y + side * high / 2, wide, high, 0.0, cost + abs(hang) * 0.3, leader)
+                    place = TextPlace(middle, root_y + side * high / 2, wide, high, 0.0, cost + abs(hang) * 0.3, leader)
                     found.append(place)
     yield from sorted(found, key=_cost)
 
 
-def as_number(places: Iterable[Place], most: float = 30.0) -> Iterator[Place]:
+def as_number(places: Iterable[TextPlace], most: float = 30.0) -> Iterator[TextPlace]:
     """The places of a short number that stands for the text (form 1), which a list explains."""
     for place in places:
         if place.cost > most:
@@ -297,7 +300,7 @@ def as_number(places: Iterable[Place], most: float = 30.0) -> Iterator[Place]:
         yield place._replace(cost=place.cost + NUMBERED, form=1)
 
 
-def _cost(place: Place) -> float:
+def _cost(place: TextPlace) -> float:
     return place.cost
 
 

@@ -57,7 +57,7 @@ class Telling:
 
 
 @dataclass(frozen=True)
-class Measure:
+class DrawnMeasure:
     """What is dimensioned on a piece: from `start` to `end`, or along a line; `bare` where the picture shows by itself
     what is measured, and the dimension stands on it."""
 
@@ -89,7 +89,7 @@ def measured(spot: StepMeasure, record: StepRecord, value: str) -> str:
 # ---- measures ---------------------------------------------------------------------------------------------
 
 
-def measures_of(piece: Piece, record: StepRecord, tell: Telling) -> list[Measure]:
+def measures_of(piece: Piece, record: StepRecord, tell: Telling) -> list[DrawnMeasure]:
     """Everything dimensioned on a piece: the measures of the step by name, what the hand measured off on its way to a
     point, and the sides of a rectangle ruled on fresh paper."""
     found = []
@@ -102,7 +102,9 @@ def measures_of(piece: Piece, record: StepRecord, tell: Telling) -> list[Measure
             along = None if spot.along is None or spot.along.is_straight else spot.along
             length = spot.kind == "length"
             allowance = spot.allowance
-            found.append(Measure(spot.name, text, spot.value, spot.start, spot.end, along, bare, allowance, length))
+            found.append(
+                DrawnMeasure(spot.name, text, spot.value, spot.start, spot.end, along, bare, allowance, length)
+            )
     for number, move in enumerate(moves_on(piece, record), start=1):
         apart = move.start.distance(move.end) > 0.05
         if (
@@ -113,7 +115,7 @@ def measures_of(piece: Piece, record: StepRecord, tell: Telling) -> list[Measure
             and not _told(found, move.start, move.end)
         ):
             text = tell.length(move.size)
-            found.append(Measure(f"{piece.name}.size.{number}", text, move.size, move.start, move.end))
+            found.append(DrawnMeasure(f"{piece.name}.size.{number}", text, move.size, move.start, move.end))
     corners = rectangle_corners(piece, record)
     if corners is not None:
         for number, (a, b) in enumerate(((corners[0], corners[1]), (corners[1], corners[2])), start=1):
@@ -121,7 +123,7 @@ def measures_of(piece: Piece, record: StepRecord, tell: Telling) -> list[Measure
             if not any(
                 m.along is None and abs(m.start.distance(m.end) - size) < 0.5 and _level(m, a, b) for m in found
             ):
-                found.append(Measure(f"{piece.name}.side.{number}", tell.length(size), size, a, b))
+                found.append(DrawnMeasure(f"{piece.name}.side.{number}", tell.length(size), size, a, b))
     return found
 
 
@@ -139,7 +141,7 @@ def _told_elsewhere(piece: Piece, spots: Iterable[StepMeasure]) -> set[str]:
     return {f"{edge.name}_allowance" for edge in piece.edges if edge.name not in names}
 
 
-def _told(found: Iterable[Measure], start: Point, end: Point) -> bool:
+def _told(found: Iterable[DrawnMeasure], start: Point, end: Point) -> bool:
     """Whether a measure between two places is there already."""
     return any(
         (m.start.distance(start) < 0.5 and m.end.distance(end) < 0.5)
@@ -148,13 +150,13 @@ def _told(found: Iterable[Measure], start: Point, end: Point) -> bool:
     )
 
 
-def _level(measure: Measure, a: Point, b: Point) -> bool:
+def _level(measure: DrawnMeasure, a: Point, b: Point) -> bool:
     """Whether a measure runs the same way as the line from `a` to `b`."""
     one, other = measure.end - measure.start, b - a
     return abs(one.cross(other)) < 0.05 * one.length * other.length
 
 
-def dimension(measure: Measure, middle: Point, put: Scaling, reach: float, off: float = 0.045) -> Dimension:
+def dimension(measure: DrawnMeasure, middle: Point, put: Scaling, reach: float, off: float = 0.045) -> Dimension:
     """The measure's dimension, set off to the outer side of the piece so that it does not cover its line; a bare one
     stands on what it measures."""
     along = measure.along

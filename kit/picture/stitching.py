@@ -7,7 +7,7 @@ from itertools import pairwise
 from kit.geometry import Curve, Line, Motion, Path, Point, parallel
 from kit.lesson.pattern import Pattern
 from kit.picture.drawing import Dot, Item, Stroke, StrokeRole
-from kit.picture.placed import Box, Placed, with_run
+from kit.picture.placed import Box, PlacedLayer, with_run
 from kit.piece.piece import Side
 from kit.sewing.scene import Row
 from kit.sewing.spans import path_of
@@ -23,12 +23,12 @@ _ROLES: dict[str, StrokeRole] = {
 _WITHIN = 2.0  # mm from a strip's edges to the box that holds it
 
 
-def row_items(row: Row, placed: list[Placed], pattern: Pattern, extent: float, window: Box) -> list[Item]:
+def row_items(row: Row, placed: list[PlacedLayer], pattern: Pattern, extent: float, window: Box) -> list[Item]:
     """The stitches of a row where they lie in the picture: on top of the layers they go through. A row of this step
     shows where it starts (a dot), which way it goes and where it ends, as far as the `window` shows them."""
     items: list[Item] = []
     role: StrokeRole = "old_row" if row.ink == "old" else _ROLES[row.style]
-    tops: dict[Side, Placed] = {}
+    tops: dict[Side, PlacedLayer] = {}
     for p in with_run(placed, row.run):
         tops[p.side] = p
     for p in tops.values():

@@ -16,14 +16,14 @@ from collections.abc import Sequence
 from hashlib import blake2b
 
 from kit.geometry import Arc, Curve, Line, Point
+from kit.geometry.region import Spot
 from kit.picture.dimension_line import dimension_curves
 from kit.picture.drawing import Dimension, Dot, Drawing, Fill, Label, Stroke
-from kit.picture.drawn_lines import Spot
-from kit.picture.lettered import HEADS, Lettered, Written, drawn_box, lettered
+from kit.picture.lettered import HEADS, Lettered, WrittenText, drawn_box, lettered
 from kit.picture.lettering import Box
 from kit.picture.svg_path import number as _n
 from kit.picture.svg_path import path_data, shifted
-from kit.picture.theme import THEME, Cloth, Theme
+from kit.picture.theme import THEME, FillInk, Theme
 from kit.units import set_fractions
 
 __all__ = ["bounds_of", "escape", "path_data", "shifted", "svg", "written"]
@@ -66,12 +66,12 @@ class Pen:
         self.theme = theme
         self.body: list[str] = []
         self.text: list[str] = []
-        self.patterns: dict[str, Cloth] = {}
+        self.patterns: dict[str, FillInk] = {}
         self.group = ""
         # A fill and its outline are the same curves.
         self.paths: dict[tuple[int, bool], tuple[Sequence[Curve], str]] = {}
         self.papered: int | None = None  # so many pieces of the body come before the paper round the window
-        self.texts: dict[int, list[Written]] = {}
+        self.texts: dict[int, list[WrittenText]] = {}
         for text in picture.texts:
             self.texts.setdefault(text.item, []).append(text)
 
@@ -237,7 +237,7 @@ class Pen:
         colour = self.theme.lines["leader"].colour
         self.body.append(f'<circle cx="{_n(x)}" cy="{_n(-y)}" r="{self._px(1.4)}" fill="{colour}"/>')
 
-    def _write(self, text: Written) -> None:
+    def _write(self, text: WrittenText) -> None:
         ink = self.theme.texts[text.role]
         weight = ' font-weight="bold"' if ink.bold or text.ringed else ""
         slant = ' font-style="italic"' if ink.italic and not text.ringed else ""
@@ -294,7 +294,7 @@ class Pen:
         return f"M{_n(p.x)} {_n(-p.y)}L{_n(q.x + (q.x - p.x) * over)} {_n(-(q.y + (q.y - p.y) * over))}"
 
 
-def _pattern(name: str, cloth: Cloth, unit: float) -> str:
+def _pattern(name: str, cloth: FillInk, unit: float) -> str:
     """A pattern tile. Lines run the tile's whole width and the tile itself is turned: joins cannot show."""
     e = cloth.every * unit
     w = cloth.width * unit

@@ -23,7 +23,7 @@ CHECK = "#2c5f8d"
 
 
 @dataclass(frozen=True)
-class Line:
+class LineInk:
     """How a stroke role is inked: colour, width and dash lengths in CSS px."""
 
     colour: str
@@ -33,7 +33,7 @@ class Line:
 
 
 @dataclass(frozen=True)
-class Cloth:
+class FillInk:
     """How a fill role is inked: a flat `tint`, and a `motif` of `ink` repeated every `every` CSS px."""
 
     tint: str
@@ -44,7 +44,7 @@ class Cloth:
 
 
 @dataclass(frozen=True)
-class Text:
+class TextInk:
     """How a label role is inked: colour, letter height in CSS px, and weight."""
 
     colour: str
@@ -53,72 +53,72 @@ class Text:
     italic: bool = False
 
 
-_LINES: Mapping[str, Line] = MappingProxyType(
+_LINES: Mapping[str, LineInk] = MappingProxyType(
     {
-        "cut": Line(INK, 1.8),
-        "stitch": Line(INK, 0.9, (5, 3)),
-        "fold": Line(INK, 1.4, (12, 3, 2, 3)),
-        "grain": Line(INK, 1.1),
-        "notch": Line(INK, 1.6),
-        "mark": Line(INK, 1.0, (2, 2.5)),
-        "symbol": Line(INK, 1.2),
-        "lengthen": Line(INK, 0.8),
-        "placement": Line(INK, 1.1, (7, 4)),
-        "pleat": Line(INK, 1.1, (12, 4)),
-        "leader": Line(INK, 0.7),
-        "guide": Line(PALE, 0.8, (9, 3, 1.5, 3)),
-        "new": Line(ACCENT, 2.6),
-        "kept": Line(GREY, 1.0),
-        "traced": Line(INK, 1.5),
-        "aid": Line(ACCENT, 1.1),
-        "sign": Line(ACCENT, 1.2),
-        "check": Line(CHECK, 0.9),
-        "lens": Line(GREY, 0.8),
-        "removed": Line(PALE, 1.0, (3, 4)),
-        "edge": Line(INK, 1.1),
-        "crease": Line(INK, 2.3),
-        "row_sign": Line(ACCENT, 2.0),
-        "hidden": Line(INK, 0.8, (2, 3)),
-        "row": Line(ACCENT, 2.2, (6, 3), False),
-        "baste": Line(ACCENT, 1.8, (13, 7), False),
-        "hand": Line(ACCENT, 2.0, (2, 7)),
-        "old_row": Line(INK, 1.2, (6, 3), False),
-        "press": Line(ACCENT, 2.0),
-        "pin": Line(INK, 1.2),
-        "trim": Line(GREY, 0.8, (1, 3)),
-        "page": Line(PALE, 0.8),
-        "measure": Line(INK, 0.8),
-        "ply_face": Line(INK, 2.8, (), False),
-        "ply_main": Line(INK, 1.0),
-        "ply_facing": Line(INK, 1.0),
-        "ply_interfacing": Line(INK, 1.0),
-        "ply_strip": Line(INK, 1.0),
-        "ply_lining": Line(INK, 1.0),
-        "needle": Line(ACCENT, 2.0),
+        "cut": LineInk(INK, 1.8),
+        "stitch": LineInk(INK, 0.9, (5, 3)),
+        "fold": LineInk(INK, 1.4, (12, 3, 2, 3)),
+        "grain": LineInk(INK, 1.1),
+        "notch": LineInk(INK, 1.6),
+        "mark": LineInk(INK, 1.0, (2, 2.5)),
+        "symbol": LineInk(INK, 1.2),
+        "lengthen": LineInk(INK, 0.8),
+        "placement": LineInk(INK, 1.1, (7, 4)),
+        "pleat": LineInk(INK, 1.1, (12, 4)),
+        "leader": LineInk(INK, 0.7),
+        "guide": LineInk(PALE, 0.8, (9, 3, 1.5, 3)),
+        "new": LineInk(ACCENT, 2.6),
+        "kept": LineInk(GREY, 1.0),
+        "traced": LineInk(INK, 1.5),
+        "aid": LineInk(ACCENT, 1.1),
+        "sign": LineInk(ACCENT, 1.2),
+        "check": LineInk(CHECK, 0.9),
+        "lens": LineInk(GREY, 0.8),
+        "removed": LineInk(PALE, 1.0, (3, 4)),
+        "edge": LineInk(INK, 1.1),
+        "crease": LineInk(INK, 2.3),
+        "row_sign": LineInk(ACCENT, 2.0),
+        "hidden": LineInk(INK, 0.8, (2, 3)),
+        "row": LineInk(ACCENT, 2.2, (6, 3), False),
+        "baste": LineInk(ACCENT, 1.8, (13, 7), False),
+        "hand": LineInk(ACCENT, 2.0, (2, 7)),
+        "old_row": LineInk(INK, 1.2, (6, 3), False),
+        "press": LineInk(ACCENT, 2.0),
+        "pin": LineInk(INK, 1.2),
+        "trim": LineInk(GREY, 0.8, (1, 3)),
+        "page": LineInk(PALE, 0.8),
+        "measure": LineInk(INK, 0.8),
+        "ply_face": LineInk(INK, 2.8, (), False),
+        "ply_main": LineInk(INK, 1.0),
+        "ply_facing": LineInk(INK, 1.0),
+        "ply_interfacing": LineInk(INK, 1.0),
+        "ply_strip": LineInk(INK, 1.0),
+        "ply_lining": LineInk(INK, 1.0),
+        "needle": LineInk(ACCENT, 2.0),
     }
 )
-_FILLS: Mapping[str, Cloth] = MappingProxyType(
+_FILLS: Mapping[str, FillInk] = MappingProxyType(
     {
-        "right_side": Cloth("#bcd3d1", "dots", "#45666a", 9.0, 1.3),
-        "wrong_side": Cloth("#f4ead6", "hatch", "#a08455", 7.0, 0.9),
-        "interfacing": Cloth("#ffffff", "cross", "#7f8b94", 6.0, 0.7),
-        "facing": Cloth("#dccfe0", "rings", "#7d6388", 9.0, 0.9),
-        "strip": Cloth("#d9dfbd", "bars", "#75803f", 7.0, 0.9),
-        "lining": Cloth("#e6d9cf", "posts", "#8a6a55", 8.0, 0.9),
-        "paper": Cloth(PAPER),
-        "frame": Cloth("#ffffff"),
+        "right_side": FillInk("#bcd3d1", "dots", "#45666a", 9.0, 1.3),
+        "wrong_side": FillInk("#f4ead6", "hatch", "#a08455", 7.0, 0.9),
+        "interfacing": FillInk("#ffffff", "cross", "#7f8b94", 6.0, 0.7),
+        "facing": FillInk("#dccfe0", "rings", "#7d6388", 9.0, 0.9),
+        "strip": FillInk("#d9dfbd", "bars", "#75803f", 7.0, 0.9),
+        "lining": FillInk("#e6d9cf", "posts", "#8a6a55", 8.0, 0.9),
+        "paper": FillInk(PAPER),
+        "frame": FillInk("#ffffff"),
     }
 )
-_TEXTS: Mapping[str, Text] = MappingProxyType(
+_TEXTS: Mapping[str, TextInk] = MappingProxyType(
     {
-        "name": Text(INK, 12.5),
-        "small": Text(INK, 11.0),
-        "measure": Text(INK, 11.0),
-        "number": Text(INK, 22.0, bold=True),
-        "title": Text(INK, 16.0, bold=True),
-        "ghost": Text(GREY, 12.5, italic=True),
-        "new": Text(ACCENT, 12.5, bold=True),
-        "order": Text(PAPER, 11.0, bold=True),
+        "name": TextInk(INK, 12.5),
+        "small": TextInk(INK, 11.0),
+        "measure": TextInk(INK, 11.0),
+        "number": TextInk(INK, 22.0, bold=True),
+        "title": TextInk(INK, 16.0, bold=True),
+        "ghost": TextInk(GREY, 12.5, italic=True),
+        "new": TextInk(ACCENT, 12.5, bold=True),
+        "order": TextInk(PAPER, 11.0, bold=True),
     }
 )
 
@@ -131,9 +131,9 @@ class Theme:
     ink: str = INK
     accent: str = ACCENT
     font: str = "'Source Sans 3','Noto Sans','DejaVu Sans',sans-serif"
-    lines: Mapping[str, Line] = field(default_factory=lambda: _LINES)
-    fills: Mapping[str, Cloth] = field(default_factory=lambda: _FILLS)
-    texts: Mapping[str, Text] = field(default_factory=lambda: _TEXTS)
+    lines: Mapping[str, LineInk] = field(default_factory=lambda: _LINES)
+    fills: Mapping[str, FillInk] = field(default_factory=lambda: _FILLS)
+    texts: Mapping[str, TextInk] = field(default_factory=lambda: _TEXTS)
     ply: Mapping[str, str] = field(
         default_factory=lambda: MappingProxyType(
             {

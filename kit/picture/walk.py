@@ -15,7 +15,7 @@ from kit.picture.place import moved_curves, rectangle
 from kit.piece.dart import dart_of, sewn_point
 from kit.piece.folded import Folded
 from kit.piece.piece import Piece
-from kit.sewing.seam_walk import Station, Walk
+from kit.sewing.seam_walk import Walk, WalkStation
 from kit.units import System, both
 from kit.wording.lists import listed
 from kit.wording.names import edge_label, title_said
@@ -74,7 +74,7 @@ def walk_words(walk: Walk, system: System = "cm") -> list[str]:
     return said
 
 
-def place_words(walk: Walk, station: Station, system: System) -> str:
+def place_words(walk: Walk, station: WalkStation, system: System) -> str:
     """One place on the walk: what it is, how far along, and the difference there."""
     if station.on == "both":
         how = difference_words(walk, station.difference, system)
@@ -222,7 +222,7 @@ def _rulers(walk: Walk, window: Box, system: System) -> tuple[list[Item], Box]:
     return items, (window[0] - edge, bottom, window[2] + edge, window[3] + edge)
 
 
-def _short(walk: Walk, station: Station, system: System) -> str:
+def _short(walk: Walk, station: WalkStation, system: System) -> str:
     if station.what == "start":
         return say("picture.walk_start")
     if station.what == "end":

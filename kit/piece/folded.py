@@ -24,7 +24,7 @@ _NONE = 1e-6
 
 
 @dataclass(frozen=True)
-class Stretch:
+class FoldedStretch:
     """A part of `edge` from `low` to `high` (mm along it as drafted) between folds, walked as drafted or
     (not `forward`) back. It begins `at` mm along the run as sewn, where `motion` takes the draft."""
 
@@ -41,7 +41,7 @@ class Stretch:
 
 
 @dataclass(frozen=True)
-class Fold:
+class FoldOnRun:
     """A dart or pleat on the run: `at` mm along the run as sewn, `taken` mm of the edge folded away."""
 
     name: str
@@ -58,8 +58,8 @@ class Folded:
     piece: Piece
     edges: tuple[str, ...]
     path: Path
-    stretches: tuple[Stretch, ...]
-    folds: tuple[Fold, ...] = ()
+    stretches: tuple[FoldedStretch, ...]
+    folds: tuple[FoldOnRun, ...] = ()
     beyond: Motion = field(default_factory=Motion.identity)
 
     @property
@@ -244,8 +244,8 @@ def folded(piece: Piece, edges: tuple[str, ...], *, ways: tuple[bool, ...] = ())
     # and it is shut the other way.
     motion, at = Motion.identity(), 0.0
     whole: Path | None = None
-    stretches: list[Stretch] = []
-    folds: list[Fold] = []
+    stretches: list[FoldedStretch] = []
+    folds: list[FoldOnRun] = []
     for name, forward in zip(edges, ways, strict=True):
         path = piece.edge(name).path
         on = _folds_on(piece, name)
@@ -263,7 +263,7 @@ def folded(piece: Piece, edges: tuple[str, ...], *, ways: tuple[bool, ...] = ())
             if number:
                 fold = on[i - 1] if forward else on[i]
                 motion = (fold[4] if forward else fold[4].inverse()).then(motion)
-                folds.append(Fold(fold[2], fold[3], at, fold[1] - fold[0]))
+                folds.append(FoldOnRun(fold[2], fold[3], at, fold[1] - fold[0]))
             if high - low <= _NONE:
                 continue
             bit = path.between(low, high) if forward else path.between(high, low)
@@ -273,7 +273,7 @@ def folded(piece: Piece, edges: tuple[str, ...], *, ways: tuple[bool, ...] = ())
                 if gap.length > 1e-9:  # legs or ends within tolerance but not exactly alike
                     slip = Motion.translation(gap)
                     motion, bit = motion.then(slip), bit.moved(slip)
-            stretches.append(Stretch(name, low, high, forward, at, motion))
+            stretches.append(FoldedStretch(name, low, high, forward, at, motion))
             whole = bit if whole is None else whole.joined(bit)
             at += bit.length
     if whole is None:

@@ -20,7 +20,7 @@ _POINTS = ("point", "drill", "eyelet", "snap", "socket")
 
 
 @dataclass(frozen=True)
-class Spot:
+class MeasuredSpot:
     """Something marked on a rectangle, in mm from its cut edges. A "notch" or "double" notch lies on the side that
     `edge` is of, `at` from the side of `start`; an "opening" there from `at` to `to`. A "line" runs parallel to the
     side of `start`, `at` from it. A "point" is `at` from the side of `start` and `up` from that of `edge`; a "slit"
@@ -45,7 +45,7 @@ class Rectangle:
     width: float
     beside: tuple[str, str]
     ends: tuple[str, str]
-    spots: tuple[Spot, ...] = ()
+    spots: tuple[MeasuredSpot, ...] = ()
 
 
 def rectangle(piece: Piece) -> Rectangle | None:
@@ -59,12 +59,12 @@ def rectangle(piece: Piece) -> Rectangle | None:
     frame = _Frame.of(piece)
     if frame is None:
         return None
-    found: list[Spot] = []
+    found: list[MeasuredSpot] = []
     for each in notch_lines(piece):
         feet = [line.start for line in each.lines]
         foot = Point(sum(p.x for p in feet) / len(feet), sum(p.y for p in feet) / len(feet))
         start, at = frame.along(each.notch.edge, foot)
-        found.append(Spot("double" if each.notch.kind == "double" else "notch", start, at, each.notch.edge))
+        found.append(MeasuredSpot("double" if each.notch.kind == "double" else "notch", start, at, each.notch.edge))
     for mark in piece.marks:
         spot = _spot(piece, mark, frame)
         if spot is None:
@@ -130,16 +130,16 @@ class _Frame:
         return (self.sides[2], v) if dict(self.lies)[edge] < 2 else (self.sides[0], u)
 
 
-def _spot(piece: Piece, mark: Mark, frame: _Frame) -> Spot | None:
+def _spot(piece: Piece, mark: Mark, frame: _Frame) -> MeasuredSpot | None:
     low, _, left, _ = frame.sides
     if mark.kind in _POINTS and mark.point is not None:
         u, v = frame.place(mark.point)
-        return Spot("point", low, u, left, up=v, said=mark.label)
+        return MeasuredSpot("point", low, u, left, up=v, said=mark.label)
     if mark.kind == "opening" and mark.edge and piece.has_edge(mark.edge):
         path = piece.edge(mark.edge).path
         start, one = frame.along(mark.edge, path.at(mark.start))
         _, other = frame.along(mark.edge, path.at(mark.end))
-        return Spot("opening", start, min(one, other), mark.edge, to=max(one, other), said=mark.label)
+        return MeasuredSpot("opening", start, min(one, other), mark.edge, to=max(one, other), said=mark.label)
     if mark.kind in ("line", "buttonhole") and mark.path is not None and mark.path.is_straight:
         (u0, v0), (u1, v1) = frame.place(mark.path.start), frame.place(mark.path.end)
         level = abs(u0 - u1) < _NEAR
@@ -148,10 +148,14 @@ def _spot(piece: Piece, mark: Mark, frame: _Frame) -> Spot | None:
         if mark.kind == "line":
             if not _from_edge_to_edge(piece, mark.path):
                 return None
-            return Spot("line", low, u0, said=mark.label) if level else Spot("line", left, v0, said=mark.label)
+            return (
+                MeasuredSpot("line", low, u0, said=mark.label)
+                if level
+                else MeasuredSpot("line", left, v0, said=mark.label)
+            )
         if level:
-            return Spot("slit", left, min(v0, v1), low, max(v0, v1), u0, mark.label)
-        return Spot("slit", low, min(u0, u1), left, max(u0, u1), v0, mark.label)
+            return MeasuredSpot("slit", left, min(v0, v1), low, max(v0, v1), u0, mark.label)
+        return MeasuredSpot("slit", low, min(u0, u1), left, max(u0, u1), v0, mark.label)
     return None
 
 

@@ -37,7 +37,7 @@ Shape = Literal["all_along", "to_nothing", "unequal", "middle", "crossing"]
 
 
 @dataclass(frozen=True)
-class Station:
+class CutStation:
     """A place `along` the new edge (mm from its start): how far `off` the old line it lies (above zero outside it), the
     cloth `left` outside it (below zero: the line lies beyond the cut edge) and what the new cut line needs (`need`);
     both None where no cut line can be drawn."""
@@ -62,7 +62,7 @@ class EdgeChange:
     was: str
     old: Path
     new: Path
-    stations: tuple[Station, ...]
+    stations: tuple[CutStation, ...]
     before: str
     after: str
 
@@ -72,26 +72,26 @@ class EdgeChange:
         return any(abs(at.off) > TOLD for at in self.stations)
 
     @cached_property
-    def outward(self) -> Station:
+    def outward(self) -> CutStation:
         """Where the new line lies farthest outside the old one."""
         return max(self.stations, key=lambda at: at.off)
 
     @cached_property
-    def inward(self) -> Station:
+    def inward(self) -> CutStation:
         """Where the new line lies farthest inside the old one."""
         return min(self.stations, key=lambda at: at.off)
 
     @cached_property
-    def most(self) -> Station:
+    def most(self) -> CutStation:
         """Where it moved most."""
         return max(self.stations, key=lambda at: abs(at.off))
 
     @property
-    def start(self) -> Station:
+    def start(self) -> CutStation:
         return self.stations[0]
 
     @property
-    def end(self) -> Station:
+    def end(self) -> CutStation:
         return self.stations[-1]
 
     @property
@@ -117,7 +117,7 @@ class EdgeChange:
         return (max(0.0, low), min(self.new.length, high))
 
     @cached_property
-    def shortest(self) -> Station | None:
+    def shortest(self) -> CutStation | None:
         """Where most cloth lacks; None where it suffices all along."""
         worst = max(self.stations, key=lambda at: at.short)
         return worst if worst.short > SLACK else None
@@ -127,10 +127,10 @@ class EdgeChange:
         """mm of cloth outside the new cut line, where there is most of it."""
         return max((-at.short for at in self.stations), default=0.0)
 
-    def place(self, at: Station) -> Point:
+    def place(self, at: CutStation) -> Point:
         return self.new.at(at.along)
 
-    def foot(self, at: Station) -> Point:
+    def foot(self, at: CutStation) -> Point:
         """The place of the old line that a place of the new one is measured from."""
         line = _carried(self.old)
         return line.at(line.nearest(self.place(at)))
@@ -270,7 +270,7 @@ def _edges(
             left, need = (None if each is None or same else each.beyond(place, outward) for each in (cloth, wanted))
             if off <= SLACK and names[edge.name] in cut_back:
                 need = None  # what was trimmed there was sewn with what is left
-            stations.append(Station(along, off, left, need))
+            stations.append(CutStation(along, off, left, need))
         before, after = now.edges[index - 1].name, now.edges[(index + 1) % count].name
         yield EdgeChange(edge.name, names[edge.name], old, new, tuple(stations), before, after)
 

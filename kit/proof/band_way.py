@@ -13,7 +13,7 @@ from kit.diagnostic import Diagnostic, message, named_edge, titled
 from kit.errors import KitError
 from kit.lesson.pattern import Pattern
 from kit.piece.seen import as_drafted
-from kit.sewing.hanging import Station, stations
+from kit.sewing.hanging import BandStation, stations
 from kit.sewing.lying import lying_before
 from kit.sewing.named import placed
 from kit.sewing.operations.bands import SetBand
@@ -58,7 +58,7 @@ def band_ways(pattern: Pattern) -> list[Diagnostic]:
     return found
 
 
-def _ends(pattern: Pattern, made: SetBand) -> tuple[Station, Station] | None:
+def _ends(pattern: Pattern, made: SetBand) -> tuple[BandStation, BandStation] | None:
     """Where the end that reaches beyond lies by the order of the edges, and where it comes to lie as drawn; None where
     these are one."""
     assert made.at is not None

@@ -28,7 +28,7 @@ from kit.lesson.working import Reworking
 from kit.pausing import pause_here
 from kit.proof.causes import parameters_of
 from kit.proof.prove import errors
-from kit.proof.remedy import Change, Remedy, latest
+from kit.proof.remedy import Remedy, RemedyChange, latest
 from kit.units import System
 
 _SAMPLES = 8  # coarse samples over a whole range
@@ -216,7 +216,7 @@ class _Trials:
         put = [name for name in order if name in by_name and self.values[name] != by_name[name].default]
         return [by_name[name] for name in dict.fromkeys([moved, *put, *order]) if name in by_name]
 
-    def mended(self, parameter: Parameter, *, probable: bool) -> Change | None:
+    def mended(self, parameter: Parameter, *, probable: bool) -> RemedyChange | None:
         """The smallest move of `parameter` that mends all, in whole steps of its slider."""
         name = parameter.name
         if not probable and not self.tells(parameter):
@@ -226,9 +226,9 @@ class _Trials:
             value = self.nearest(parameter, lambda value: self.sound({name: value}))
         return None if value is None else self.change(parameter, value)
 
-    def change(self, parameter: Parameter, value: float) -> Change:
+    def change(self, parameter: Parameter, value: float) -> RemedyChange:
         was = self.values[parameter.name]
-        return Change(parameter.name, parameter.label, parameter.kind, was, value, self.system)
+        return RemedyChange(parameter.name, parameter.label, parameter.kind, was, value, self.system)
 
     def tells(self, parameter: Parameter) -> bool:
         """Whether the trouble takes any notice of `parameter`: it is another one at an end of the range."""
@@ -278,7 +278,7 @@ class _Trials:
 
     # ---- what else is told of a change --------------------------------------------------------------------
 
-    def settled(self, change: Change) -> Change:
+    def settled(self, change: RemedyChange) -> RemedyChange:
         """The change with the length that mends in the other system, and whether all beyond it mends too."""
         parameter, name, up = self.parameter(change.name), change.name, change.value > change.was
         end = parameter.most if up else parameter.least
@@ -300,7 +300,7 @@ class _Trials:
         steps = scale.within(max(value - 2 * step, parameter.least), min(value + 2 * step, parameter.most))
         return sorted(map(scale.at, steps), key=lambda other: abs(other - value))[:3]
 
-    def on_a_step(self, change: Change) -> float:
+    def on_a_step(self, change: RemedyChange) -> float:
         """The value of a change as it is printed, if the parameter can have it."""
         parameter = self.parameter(change.name)
         scale = Scale(parameter, self.system)
@@ -314,7 +314,7 @@ class _Trials:
         """The nearest value that takes the trouble away, whatever comes up later on."""
         return self.nearest(parameter, lambda value: self.goes_on({parameter.name: value}))
 
-    def onward(self, change: Change) -> _Trials:
+    def onward(self, change: RemedyChange) -> _Trials:
         """Trials around the setting with one value changed."""
         values = {**self.values, change.name: change.value}
         new = _Trials(self.definition, self.body, values, self.system)
@@ -341,7 +341,7 @@ def _sides(scale: Scale, now: float) -> tuple[list[int], list[int]]:
     return above, [step for step in reversed(steps) if scale.at(step) < now - _SAME]
 
 
-def _together(trials: _Trials, moved: str, depth: int, fixed: tuple[str, ...] = ()) -> tuple[Change, ...] | None:
+def _together(trials: _Trials, moved: str, depth: int, fixed: tuple[str, ...] = ()) -> tuple[RemedyChange, ...] | None:
     """A few values at once that mend: one takes the first trouble away, the next what then comes up."""
     links = 0
     for parameter in trials.likeliest(moved):
@@ -370,7 +370,7 @@ def _together(trials: _Trials, moved: str, depth: int, fixed: tuple[str, ...] = 
     return None
 
 
-def _read_round(trials: _Trials, changes: tuple[Change, ...]) -> tuple[Change, ...]:
+def _read_round(trials: _Trials, changes: tuple[RemedyChange, ...]) -> tuple[RemedyChange, ...]:
     """Several changes with the lengths that mend in the other system, where all of them do so together."""
     told = []
     for change in changes:
@@ -398,7 +398,7 @@ def _back(trials: _Trials, good: Mapping[str, float] | None) -> Remedy | None:
     return None
 
 
-def _nearby(trials: _Trials, changes: tuple[Change, ...]) -> tuple[Change, ...]:
+def _nearby(trials: _Trials, changes: tuple[RemedyChange, ...]) -> tuple[RemedyChange, ...]:
     """Values to go back to as they read in the other system, where those are good as well."""
     others = {}
     for change in changes:

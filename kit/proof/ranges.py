@@ -31,7 +31,7 @@ SAMPLES = 12
 
 
 @dataclass(frozen=True)
-class Reach:
+class RangeTried:
     """One parameter moved alone in one `size`: how many values were `tried`, those that fail with the reason
     (`failing`: value in mm, share or count, and text), and the stretch around the lesson's own value that holds, from
     `least` to `most`. Both are None where the lesson fails as it stands."""
@@ -70,7 +70,7 @@ def trouble_of(pattern: Pattern | None, refused: str) -> str:
 
 def reaches(
     definition: Definition, body: Body, values: Mapping[str, float], system: System = "cm", samples: int = SAMPLES
-) -> Iterator[Reach]:
+) -> Iterator[RangeTried]:
     """Every parameter of a lesson in turn, moved alone over its range for one body. Yields nothing but failures at the
     value that stands when the lesson fails there. Can be stopped at any `pause_here`.
 
@@ -102,11 +102,11 @@ def reaches(
         yield _moved(parameter, again, body, now[parameter.name], Scale(left, system), samples)
 
 
-def _stuck(parameter: Parameter, body: Body, now: Mapping[str, float], why: str) -> Reach:
-    return Reach(parameter, body.name, 1, ((now[parameter.name], why),))
+def _stuck(parameter: Parameter, body: Body, now: Mapping[str, float], why: str) -> RangeTried:
+    return RangeTried(parameter, body.name, 1, ((now[parameter.name], why),))
 
 
-def _moved(parameter: Parameter, again: Reworking, body: Body, now: float, scale: Scale, samples: int) -> Reach:
+def _moved(parameter: Parameter, again: Reworking, body: Body, now: float, scale: Scale, samples: int) -> RangeTried:
     found: dict[float, str] = {now: ""}
 
     def wrong(value: float) -> str:
@@ -132,7 +132,7 @@ def _moved(parameter: Parameter, again: Reworking, body: Body, now: float, scale
             good = value
         ends.append(good)
     failing = tuple((value, why) for value, why in sorted(found.items()) if why)
-    return Reach(parameter, body.name, len(found), failing, *ends)
+    return RangeTried(parameter, body.name, len(found), failing, *ends)
 
 
 def _edge(good: float, bad: float, steps: range, scale: Scale, wrong: Callable[[float], str]) -> float:

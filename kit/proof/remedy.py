@@ -18,7 +18,7 @@ _NAMED = 4  # values to go back to that are named one by one
 
 
 @dataclass(frozen=True)
-class Change:
+class RemedyChange:
     """One parameter moved: its `name` in steps, its `label`, the value it `was` and the `value` that mends (mm, share
     or count; in the step of a slider that counts in `system`). `other` is a length that mends too and reads round in
     the other system, None where there is none. `way`: "least" or "most" where all looked at beyond mends as well."""
@@ -55,7 +55,7 @@ class Change:
 class Remedy:
     """`changes` that mend a draft when all of them are made. `back`: they go back to values known to be good."""
 
-    changes: tuple[Change, ...]
+    changes: tuple[RemedyChange, ...]
     back: bool = False
 
     @property

@@ -6,7 +6,7 @@ from kit.language import say
 from kit.lesson.pattern import Pattern
 from kit.piece.allowance import cut_width
 from kit.piece.piece import Piece
-from kit.piece.rectangle import Rectangle, Spot, rectangle
+from kit.piece.rectangle import MeasuredSpot, Rectangle, rectangle
 from kit.units import System, both
 from kit.wording.lists import strung
 from kit.wording.names import edge_label
@@ -54,7 +54,7 @@ def measured_marks(piece: Piece, pattern: Pattern) -> tuple[str, ...]:
     return (*said, *(_told(spot, piece, system) for spot in found.spots if spot.kind not in ("notch", "double")))
 
 
-def _told(spot: Spot, piece: Piece, system: System) -> str:
+def _told(spot: MeasuredSpot, piece: Piece, system: System) -> str:
     values = {"mark": spot.said, "start": edge_label(piece.edge(spot.start)), "at": both(spot.at, system)}
     if spot.edge:
         values["edge"] = edge_label(piece.edge(spot.edge))

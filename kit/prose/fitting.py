@@ -7,7 +7,7 @@ from collections.abc import Sequence
 from kit.language import say
 from kit.lesson.fitting import Fitting
 from kit.lesson.moved import TOLD, Drafted, Shift, differences, direction, moved_edges, moved_pieces
-from kit.lesson.pattern import Pattern, Value
+from kit.lesson.pattern import ParameterValue, Pattern
 from kit.piece.piece import Piece
 from kit.units import System, both, percent
 from kit.wording.names import edge_said
@@ -90,7 +90,7 @@ def _edge_words(piece: Piece, edge: str, shifts: Sequence[Shift], system: System
     return [sentence("unequal", high, at=place[high.place], other=both(low.size, system), to=place[low.place])]
 
 
-def _shown(value: Value, number: float, system: System) -> str:
+def _shown(value: ParameterValue, number: float, system: System) -> str:
     if value.kind == "share":
         return percent(number)
     return f"{number:.0f}" if value.kind == "count" else both(number, system)

@@ -37,7 +37,7 @@ FOR = {
 
 
 @dataclass(frozen=True)
-class Lying:
+class PieceContents:
     """What lies on a `piece` of a block, each line worded: lengths and places in cm."""
 
     piece: str
@@ -54,17 +54,17 @@ class Lying:
 
 
 @cache
-def lying(name: str) -> tuple[Lying, ...]:
+def lying(name: str) -> tuple[PieceContents, ...]:
     """What lies on the pieces of the block imported as `name`; `KeyError` for a name that is none."""
     pieces = BLOCKS[name](workshop_chart()[SIZE])
     return tuple(_of(piece) for piece in pieces if name != "with_sleeve" or piece.name == "sleeve")
 
 
-def _of(piece: Piece) -> Lying:
+def _of(piece: Piece) -> PieceContents:
     def place(x: float, y: float) -> str:
         return f"({_cm(x)}, {_cm(y)})"
 
-    return Lying(
+    return PieceContents(
         piece.name,
         tuple(f"{edge.name} {_cm(edge.path.length)}" for edge in piece.edges),
         tuple(f"{name} {place(point.x, point.y)}" for name, point in piece.points),

@@ -86,9 +86,9 @@ class Gate(tornado.web.Application):
     def find_handler(self, request: HTTPServerRequest, **kwargs: Any) -> Any:
         door: Door = self.settings["door"]
         if request.host.lower() not in door.hosts:
-            return self.get_handler_delegate(request, Refused, {"status": 421})
+            return self.get_handler_delegate(request, TurnedAway, {"status": 421})
         if request.headers.get("Content-Length", "0").strip() != "0" or "Transfer-Encoding" in request.headers:
-            return self.get_handler_delegate(request, Refused, {"status": 413 if _known(door, request) else 403})
+            return self.get_handler_delegate(request, TurnedAway, {"status": 413 if _known(door, request) else 403})
         inside = request.path.removeprefix(door.base)
         if inside.split("/", 1)[0] in ("board", "board-files"):
             if not door.is_teacher(request):
@@ -158,7 +158,7 @@ class Plain(tornado.web.RequestHandler):
 
 
 @tornado.web.stream_request_body
-class Refused(Plain):
+class TurnedAway(Plain):
     """Nothing is read, nothing is said, and the line is closed."""
 
     def initialize(self, status: int) -> None:
@@ -239,7 +239,7 @@ class AskTeacher(AskCode):
         self.redirect(self.place)
 
 
-class Shown(Plain):
+class ShownFile(Plain):
     """A page or file of the class."""
 
     def initialize(self, files: Mapping[str, Given], keep: bool = False, policy: str = "") -> None:
@@ -262,7 +262,7 @@ class Shown(Plain):
     head = get
 
 
-class Page(Plain):
+class GuardedPage(Plain):
     """A page whose own policy lets it speak with this class. `policy` has a place for the line's address."""
 
     def initialize(self, page: Given, policy: str) -> None:

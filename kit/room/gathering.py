@@ -16,7 +16,7 @@ from kit.room import said
 from kit.room.makings import Makings, Wanted
 from kit.room.rates import Clock
 from kit.room.seats import Seat, Seats
-from kit.room.workers import Stopped, TooMany, Workers
+from kit.room.workers import NoAnswer, TooMany, Workers
 
 Line = Callable[[str], None]
 """Says a message (JSON) to one page."""
@@ -175,7 +175,7 @@ class Gathering:
             case said.Ask():
                 await self._answer(f"student {seat.number}", line, told)
                 return
-            case said.Make():
+            case said.MakePages():
                 self.makings.want(Wanted(seat.number, dict(told.setting), told.paper, told.booklet))
                 return
             case said.Cancel():
@@ -188,7 +188,7 @@ class Gathering:
             line(message("answer", id=told.number, text=await self.workers.ask(who, told.text, told.slow)))
         except TooMany:
             line(message("answer", id=told.number, why="too_many"))
-        except Stopped:
+        except NoAnswer:
             line(message("answer", id=told.number, why="stopped"))
 
     def _making(self, number: int, told: Mapping[str, Any]) -> None:
@@ -218,7 +218,7 @@ class Gathering:
                 self.at = step
                 if self.following:
                     self._to_all(message("follow", on=True, step=step))
-            case said.Look(number):
+            case said.LookAtDraft(number):
                 await self._look(line, number)
             case said.Over():
                 await self._over(line)
@@ -287,7 +287,7 @@ class Gathering:
         await asyncio.gather(*(one(student) for student in asked))
 
     async def _worked(self, who: str, setting: Mapping[str, Any], what: str) -> dict[str, Any] | None:
-        with suppress(TooMany, Stopped, ValueError):
+        with suppress(TooMany, NoAnswer, ValueError):
             answer: dict[str, Any] = json.loads(await self.workers.ask(who, said.one_line({**setting, "do": what})))
             return answer
         return None

@@ -79,10 +79,10 @@ def _made(lesson: Path, options: dict[str, Any], job: dict[str, Any], tell: Any)
             for name, data in made.items():
                 write_atomically(Path(job["out"]) / name, data)
             return {"files": list(made), "who": pattern.body.name, "unsound": unsound}
-        from kit.live.print_job import Job, make
+        from kit.live.print_job import PrintJob, make
 
         own = engine.lesson.body.name not in engine.lesson.sizes.names
-        asked = Job(
+        asked = PrintJob(
             notebook=str(lesson),
             out=job["out"],
             paper=paper.name,

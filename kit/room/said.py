@@ -72,7 +72,7 @@ class Ask:
 
 
 @dataclass(frozen=True)
-class Make:
+class MakePages:
     """Pages of a `setting` on `paper`, and the `booklet` after them."""
 
     setting: Mapping[str, Any]
@@ -109,7 +109,7 @@ class At:
 
 
 @dataclass(frozen=True)
-class Look:
+class LookAtDraft:
     """Show the draft of the student with that seat's `number`."""
 
     number: int
@@ -134,8 +134,8 @@ class LetGo:
     number: int
 
 
-Said = Report | Named | Hand | MayLook | Draft | Ask | Make | Cancel
-BoardSaid = Send | Follow | At | Look | Over | Lower | LetGo | Ask
+Said = Report | Named | Hand | MayLook | Draft | Ask | MakePages | Cancel
+BoardSaid = Send | Follow | At | LookAtDraft | Over | Lower | LetGo | Ask
 
 
 def read_student(text: str) -> Said:
@@ -169,7 +169,7 @@ def read_student(text: str) -> Said:
     if what == "ask":
         return _ask(told)
     if what == "make":
-        return Make(read_setting(told.get("setting")), _text(told.get("paper"), 20), told.get("booklet") is True)
+        return MakePages(read_setting(told.get("setting")), _text(told.get("paper"), 20), told.get("booklet") is True)
     if what == "cancel":
         return Cancel()
     raise Unsaid("what")
@@ -191,7 +191,7 @@ def read_board(text: str) -> BoardSaid:
     if what == "at":
         return At(_step(told.get("step")))
     if what == "look":
-        return Look(_count(told.get("number")))
+        return LookAtDraft(_count(told.get("number")))
     if what == "over":
         return Over()
     if what == "lower":

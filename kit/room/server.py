@@ -31,7 +31,7 @@ from kit.room import said
 from kit.room.addresses import LOOPBACK, hosts, no_port
 from kit.room.codes import written
 from kit.room.files import Given, given
-from kit.room.gate import STRICT, Door, Gate, Mine, Missing, Page, Shown
+from kit.room.gate import STRICT, Door, Gate, GuardedPage, Mine, Missing, ShownFile
 from kit.room.gathering import TICK, Gathering
 from kit.room.lines import BoardLine, StudentLine
 from kit.room.makings import Makings
@@ -211,19 +211,19 @@ def application(
     board_policy = STRICT
     return Gate(
         [
-            (at, Page, {"page": given_out.page, "policy": given_out.policy}),
+            (at, GuardedPage, {"page": given_out.page, "policy": given_out.policy}),
             (f"{at}line", StudentLine),
             (f"{at}mine/([^/]+)", Mine),
-            (f"{at}room/(.+)", Shown, {"files": given_out.room}),
-            (f"{at}board", Page, {"page": given_out.board, "policy": board_policy}),
+            (f"{at}room/(.+)", ShownFile, {"files": given_out.room}),
+            (f"{at}board", GuardedPage, {"page": given_out.board, "policy": board_policy}),
             (f"{at}board/line", BoardLine, {"facts": facts}),
-            (f"{at}board-files/(.+)", Shown, {"files": {**given_out.board_files, **board_files}}),
+            (f"{at}board-files/(.+)", ShownFile, {"files": {**given_out.board_files, **board_files}}),
             (
                 f"{at}(edition-[0-9a-f]+/.+)",
-                Shown,
+                ShownFile,
                 {"files": given_out.files, "keep": True, "policy": given_out.policy},
             ),
-            (f"{at}(page.webmanifest)", Shown, {"files": given_out.files}),
+            (f"{at}(page.webmanifest)", ShownFile, {"files": given_out.files}),
         ],
         door=door,
         log_function=lambda handler: None,  # an address may hold a code

@@ -25,7 +25,7 @@ _CLASS = (*_MADE, *_MADE_TOO, "print_unsound", "print", "file_booklet", "file_pa
 
 
 @dataclass(frozen=True)
-class Shown:
+class ShownClass:
     """The student's `page` with its `policy`, the `files` of the page, those of the class's part (`room`), the `board`
     page and its own files (`board_files`)."""
 
@@ -37,7 +37,7 @@ class Shown:
     board_files: Mapping[str, Given]
 
 
-def shown(folder: Path, facts: Mapping[str, Any], *, own: bool, language: str) -> Shown:
+def shown(folder: Path, facts: Mapping[str, Any], *, own: bool, language: str) -> ShownClass:
     """What is given out of the prepared `folder`. `own`: the page has its own engine; `language` is the board's."""
     left_out = ("index.html", "sw.js", *(() if own else (f"{facts['edition']}/lesson.zip",)))
     files = read_files(folder / "page", left_out)
@@ -51,7 +51,7 @@ def shown(folder: Path, facts: Mapping[str, Any], *, own: bool, language: str) -
     room["words.json"] = given(_json(words), ".json")
     board = {name: given((ours / name).read_bytes(), Path(name).suffix) for name in ("board.js", "board.css")}
     board["words.json"] = given(_json(room_words(language, "room_board", ())), ".json")
-    return Shown(
+    return ShownClass(
         given(page.encode("utf-8"), ".html"),
         policy,
         files,

@@ -32,7 +32,7 @@ class TooMany(Exception):
     """Who asks has as much waiting as one may, or had something stopped just now."""
 
 
-class Stopped(Exception):
+class NoAnswer(Exception):
     """The answer did not come to an end."""
 
 
@@ -117,7 +117,7 @@ class Workers:
         await asyncio.gather(*self._loops, return_exceptions=True)
 
     async def ask(self, who: str, text: str, slow: bool = False) -> str:
-        """The answer to one line of JSON. Raises `TooMany` and `Stopped`."""
+        """The answer to one line of JSON. Raises `TooMany` and `NoAnswer`."""
         until, _ = self._stopped.get(who, (0.0, 0.0))
         if self._clock() < until or self._quick.count(who) + self._slow.count(who) >= _QUEUED:
             raise TooMany
@@ -215,7 +215,7 @@ class Workers:
         if not said.endswith(b"\n"):
             self._put_off(task.who)
             if not task.answer.done():
-                task.answer.set_exception(Stopped())
+                task.answer.set_exception(NoAnswer())
             return False
         if not task.answer.done():
             task.answer.set_result(said.decode("utf-8"))

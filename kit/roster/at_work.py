@@ -35,14 +35,14 @@ from kit.paper.printing import print_files
 from kit.paper.request import PageRequest, read_papers
 from kit.proof import failed, prove
 from kit.prose.readings import ruling_of
-from kit.roster.order import NO_BOOKLET, Made, Order, Task
+from kit.roster.order import NO_BOOKLET, MadeSet, Order, Task
 from kit.rulers import ruled
 from kit.units import Length, both
 
 
 def serve(namespace: Mapping[str, Any], address: str, key: str, order: str) -> None:
-    """Called in the kernel: answer each `Task` that arrives at `address` with a `Made`, or with a `KitError`; ends with
-    whoever asks. Raises `KitError` when the notebook has no lesson, or several."""
+    """Called in the kernel: answer each `Task` that arrives at `address` with a `MadeSet`, or with a `KitError`; ends
+    with whoever asks. Raises `KitError` when the notebook has no lesson, or several."""
     maker = _Maker(find_lesson(namespace), Order.read(order))
     with Client(address, authkey=bytes.fromhex(key)) as asked:
         asked.send_bytes(pickle.dumps(os.getpid()))
@@ -69,7 +69,7 @@ class _Maker:
         if order.units:
             lesson.choose(units=order.units)
 
-    def answer(self, task: Task) -> Made | KitError:
+    def answer(self, task: Task) -> MadeSet | KitError:
         """The set of one body, or why there is none. Whatever one body does, the others are still made."""
         own = self._lesson.info.language
         with speaking(self._order.language or spoken_for(own)), reading(self._lesson.units):
@@ -81,7 +81,7 @@ class _Maker:
                 what = " ".join(f"{type(error).__name__}: {error}".split())[:300]
                 return KitError(f"the lesson stopped on this body ({what}).")
 
-    def _made(self, task: Task) -> Made:
+    def _made(self, task: Task) -> MadeSet:
         lesson, order = self._lesson, self._order
         known = {*MEASUREMENTS, *(one.name for one in lesson.sizes.own)}
         label = say("roster.label", number=str(task.number))
@@ -119,7 +119,7 @@ class _Maker:
             "finished": {title: both(value, lesson.units, "finished") for title, value in pattern.finished},
             "left_out": left_out,
         }
-        return Made(files, told)
+        return MadeSet(files, told)
 
     def _booklet(self, given: Handover, book: Any, findings: Any, bought: Shopping, left_out: list[str]) -> bytes:
         from kit.booklet.compose import compose

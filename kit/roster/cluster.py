@@ -13,14 +13,14 @@ from typing import Any
 
 from kit.errors import KitError
 from kit.roster.local import Answer, Makes
-from kit.roster.order import Made, Order, Task
+from kit.roster.order import MadeSet, Order, Task
 from kit.roster.warm import Lost, Warm
 
 _IDLE: dict[str, queue.SimpleQueue[Warm]] = {}
 _LOCK = threading.Lock()
 
 
-def made_there(order: str, task: Task) -> Made | KitError:
+def made_there(order: str, task: Task) -> MadeSet | KitError:
     """On a worker: the set of one body. A kernel is kept for as many tasks as run there at once. Raises `Lost` when the
     kernel ended twice."""
     with _LOCK:
@@ -34,7 +34,7 @@ def made_there(order: str, task: Task) -> Made | KitError:
         try:
             if warm is None or not warm.alive:
                 warm = Warm(Order.read(order))
-            made: Made | KitError = warm.make(task)
+            made: MadeSet | KitError = warm.make(task)
         except KitError as error:
             made = error
         except Lost:

@@ -8,10 +8,10 @@ from collections.abc import Callable, Iterator, Sequence
 from contextlib import contextmanager
 
 from kit.errors import KitError
-from kit.roster.order import Made, Order, Task
+from kit.roster.order import MadeSet, Order, Task
 from kit.roster.warm import Lost, Warm
 
-Answer = tuple[Task, "Made | KitError"]
+Answer = tuple[Task, "MadeSet | KitError"]
 Makes = Callable[[Sequence[Task]], Iterator[Answer]]
 _TRIES = 2
 

@@ -9,7 +9,7 @@ from functools import lru_cache
 from pathlib import Path
 from typing import Any
 
-from kit.booklet.bodies import People, Row
+from kit.booklet.bodies import People, PersonRow
 from kit.booklet.forms import form_named
 from kit.errors import KitError
 from kit.paper.request import read_papers
@@ -67,7 +67,7 @@ class Task:
 
 
 @dataclass(frozen=True)
-class Made:
+class MadeSet:
     """A set: its `files` by name, and what is `told` of it for table and index (JSON)."""
 
     files: dict[str, bytes] = field(default_factory=dict)
@@ -82,7 +82,7 @@ def tasks(people: People, order: Order, table: Path, *, named: bool, label: str,
     return [_task(row, number, ground, wide, named, label) for number, row in enumerate(people.rows, 1)]
 
 
-def _task(row: Row, number: int, ground: str, wide: int, named: bool, label: str) -> Task:
+def _task(row: PersonRow, number: int, ground: str, wide: int, named: bool, label: str) -> Task:
     called = f"{number:0{max(wide, 2)}}"
     slug = "".join(sign if sign.isalnum() else "-" for sign in row.name.lower()).strip("-")[:60] if named else ""
     said = label.format(number=number)

@@ -23,7 +23,7 @@ TABLE, INDEX = SUMMARY, "index.html"
 
 
 @dataclass(frozen=True)
-class Entry:
+class RowReport:
     """What became of one row: its `label` and `line`, the `folder` and `files` of its set, what to buy (`cloth`), the
     changes of `fit` proposed, `doubts` about the body, what the proof `found` (sentences), whether it `failed`, which
     measurements were `estimated`, `finished` measurements in words; `trouble`: why there is no set."""
@@ -44,10 +44,10 @@ class Entry:
     trouble: str = ""
 
     @staticmethod
-    def read(record: dict[str, Any], task: Task) -> Entry:
+    def read(record: dict[str, Any], task: Task) -> RowReport:
         """From the record of a set."""
         findings = [f for f in record["findings"] if f["level"] != "note"]
-        return Entry(
+        return RowReport(
             task.number,
             task.line,
             record["label"],
@@ -64,9 +64,9 @@ class Entry:
         )
 
     @staticmethod
-    def refused(task: Task, trouble: str) -> Entry:
+    def refused(task: Task, trouble: str) -> RowReport:
         """A row that there is no set for."""
-        return Entry(task.number, task.line, task.label, trouble=trouble.removeprefix(f"{task.label}, "))
+        return RowReport(task.number, task.line, task.label, trouble=trouble.removeprefix(f"{task.label}, "))
 
     @property
     def state(self) -> str:
@@ -74,12 +74,12 @@ class Entry:
         return say("roster.none" if self.trouble else "roster.failed" if self.failed else "roster.ready")
 
 
-def write_report(entries: Sequence[Entry], out: Path, people: People) -> tuple[Path, Path]:
+def write_report(entries: Sequence[RowReport], out: Path, people: People) -> tuple[Path, Path]:
     """Write summary.csv and index.html into `out`. Raises `KitError` when they cannot be written."""
     return write_atomically(out / TABLE, table(entries)), write_atomically(out / INDEX, index(entries, people))
 
 
-def table(entries: Sequence[Entry]) -> str:
+def table(entries: Sequence[RowReport]) -> str:
     """A row for each set, as CSV that any spreadsheet opens."""
     finished = list(dict.fromkeys(title for entry in entries for title, _ in entry.finished))
     heads = ("number", "line", "state", "folder", "cloth", "fit", "doubts", "found", "estimated", "trouble")
@@ -109,7 +109,7 @@ def _cell(text: str) -> str:
     return f"'{text}" if text[:1] in "=+-@\t\r" and text else text
 
 
-def index(entries: Sequence[Entry], people: People) -> str:
+def index(entries: Sequence[RowReport], people: People) -> str:
     """The page that all sets are opened from."""
     environment = Environment(
         loader=FileSystemLoader(templates() / "roster"), autoescape=True, undefined=StrictUndefined, trim_blocks=True

@@ -20,8 +20,8 @@ from kit.booklet.bodies import Unit, read_people, told_columns
 from kit.errors import KitError
 from kit.language import language, say, speaking
 from kit.roster.local import local
-from kit.roster.order import NO_BOOKLET, Made, Order, Task, tasks
-from kit.roster.report import Entry, write_report
+from kit.roster.order import NO_BOOKLET, MadeSet, Order, Task, tasks
+from kit.roster.report import RowReport, write_report
 
 RECORD = "set.json"
 
@@ -32,14 +32,14 @@ class Roster:
     been before (`kept`), the `seconds` it took, and the folders of sets `left` from before that no row stands for now:
     of another table, or of a row that is refused."""
 
-    entries: tuple[Entry, ...]
+    entries: tuple[RowReport, ...]
     made: int
     kept: int
     seconds: float
     left: tuple[str, ...] = ()
 
     @property
-    def refused(self) -> tuple[Entry, ...]:
+    def refused(self) -> tuple[RowReport, ...]:
         """The rows there is no set for."""
         return tuple(entry for entry in self.entries if entry.trouble)
 
@@ -80,10 +80,10 @@ def run_roster(
     label = say("roster.label", number="{number}")
     wanted = tasks(people, order, table, named=named, label=label, out=out)
     records = {task.number: record for task in wanted if (record := _record(out / task.folder, task)) is not None}
-    entries = {number: Entry.read(record, wanted[number - 1]) for number, record in records.items()}
+    entries = {number: RowReport.read(record, wanted[number - 1]) for number, record in records.items()}
     for task in wanted:
         if task.trouble:
-            entries[task.number] = Entry.refused(task, task.trouble)
+            entries[task.number] = RowReport.refused(task, task.trouble)
     todo = [task for task in wanted if task.number not in entries]
     kept = len(records)
     if kept:
@@ -92,11 +92,11 @@ def run_roster(
     with _makes(order, scheduler, workers, progress) as makes:
         first = monotonic()
         for count, (task, answer) in enumerate(makes(todo), 1):
-            if isinstance(answer, Made):
-                entries[task.number] = Entry.read(_place(answer, task, out), task)
+            if isinstance(answer, MadeSet):
+                entries[task.number] = RowReport.read(_place(answer, task, out), task)
                 spoken = str(answer.told["language"])
             else:
-                entries[task.number] = Entry.refused(task, str(answer))
+                entries[task.number] = RowReport.refused(task, str(answer))
             done(count, len(todo), (monotonic() - first) / count * (len(todo) - count))
     found = tuple(entries[task.number] for task in wanted)
     with speaking(spoken or language()):
@@ -127,7 +127,7 @@ def _record(folder: Path, task: Task) -> dict[str, Any] | None:
     return None
 
 
-def _place(made: Made, task: Task, out: Path) -> dict[str, Any]:
+def _place(made: MadeSet, task: Task, out: Path) -> dict[str, Any]:
     folder = make_folder(out / task.folder)
     try:
         for name in _recorded(folder) - set(made.files):  # nobody is to print a file of the set before this one

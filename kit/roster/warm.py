@@ -14,7 +14,7 @@ from typing import Any
 
 from kit.booklet.run_notebook import read_notebook, run_and_ask
 from kit.errors import KitError
-from kit.roster.order import Made, Order, Task
+from kit.roster.order import MadeSet, Order, Task
 
 
 class Lost(Exception):
@@ -64,7 +64,7 @@ class Warm:
             with suppress(OSError, EOFError):  # whoever still waits for the kernel waits in vain
                 Client(address, authkey=key).close()
 
-    def make(self, task: Task) -> Made:
+    def make(self, task: Task) -> MadeSet:
         """The set of one body. Raises `KitError` for a body it cannot be made for, also when it takes longer than the
         order's time, and `Lost` when the kernel ended in it."""
         try:
@@ -81,7 +81,7 @@ class Warm:
             raise Lost from error
         if isinstance(answer, KitError):
             raise answer
-        assert isinstance(answer, Made)
+        assert isinstance(answer, MadeSet)
         return answer
 
     @property

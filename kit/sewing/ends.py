@@ -23,7 +23,7 @@ from kit.sewing.operations.hems import Hem
 from kit.sewing.operations.joined import Seam
 from kit.sewing.operations.pressing import Press
 from kit.sewing.operations.seams import FrenchSeam
-from kit.sewing.order import Order, operations
+from kit.sewing.order import SewingOrder, operations
 from kit.sewing.run import Run
 from kit.sewing.spans import Span, spans
 
@@ -59,7 +59,7 @@ class Choice(NamedTuple):
 Turnings = dict[tuple[str, str, End], Turning]
 
 
-def turnings(pattern: Order) -> Turnings:
+def turnings(pattern: SewingOrder) -> Turnings:
     """{(piece, edge, its end): what closes it there first}. Operations that cannot be worked are left out."""
     found: Turnings = {}
     for number, (record, operation) in enumerate(operations(pattern), 1):
@@ -96,7 +96,7 @@ def _folded(operation: Operation) -> Iterator[tuple[Run, tuple[float, ...], bool
                 yield run, OPEN if both or onto == side else STRAIGHT, False
 
 
-def _pressed_later(operation: Operation, pattern: Order) -> Operation:
+def _pressed_later(operation: Operation, pattern: SewingOrder) -> Operation:
     """A seam pressed by an operation of its own, as if it had been pressed so at once; open where none presses it."""
     if not isinstance(operation, Seam) or operation.press != "later":
         return operation
@@ -114,7 +114,7 @@ def _pressed_onto(operation: Seam) -> str:
     return "a" if operation.press == "one side" or operation.press in first else "b"
 
 
-def _others(operation: Operation, pattern: Order) -> Iterator[tuple[Span, bool]]:
+def _others(operation: Operation, pattern: SewingOrder) -> Iterator[tuple[Span, bool]]:
     """(span, is it a hem) for edges closed in any other way: enclosed once sewn or faced, turned once as a hem. An
     edge that is only finished lies flat."""
     try:
@@ -126,7 +126,7 @@ def _others(operation: Operation, pattern: Order) -> Iterator[tuple[Span, bool]]
             yield closing.span, closing.how == "hemmed"
 
 
-def _ends(pattern: Order, run: Run) -> Iterable[tuple[str, str, End]]:
+def _ends(pattern: SewingOrder, run: Run) -> Iterable[tuple[str, str, End]]:
     if run.start is None and run.end is None:
         for edge in run.edges:
             yield run.piece, edge, "start"
@@ -140,7 +140,7 @@ def _ends(pattern: Order, run: Run) -> Iterable[tuple[str, str, End]]:
         yield from _reached(pattern, span)
 
 
-def _reached(pattern: Order, span: Span) -> Iterable[tuple[str, str, End]]:
+def _reached(pattern: SewingOrder, span: Span) -> Iterable[tuple[str, str, End]]:
     """The ends of its edge that a stretch reaches."""
     if span.start < _AT_END:
         yield span.piece, span.edge, "start"

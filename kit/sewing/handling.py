@@ -34,7 +34,7 @@ _STAYS = frozenset({"staystitch", "fuse", "baste_interfacing", "face_with_interf
 """Operations that keep an edge from stretching, or the whole of their pieces."""
 
 
-class Step(Protocol):
+class HandledStep(Protocol):
     """A sewing step: its key and the operations it writes."""
 
     @property
@@ -71,7 +71,9 @@ def bend(path: Path) -> float:
     return turned
 
 
-def handling(sewing: Sequence[Step], pattern: Cut, kinds: Collection[str]) -> Mapping[tuple[str, int], list[Sentence]]:
+def handling(
+    sewing: Sequence[HandledStep], pattern: Cut, kinds: Collection[str]
+) -> Mapping[tuple[str, int], list[Sentence]]:
     """{(key of a step, number of its operation from 0): what to say there}."""
     found: dict[tuple[str, int], list[Sentence]] = {}
     held: set[tuple[str, str]] = set()

@@ -23,7 +23,7 @@ _NEAR = 2.0  # mm of an edge beside its corner by which it is told whether the s
 
 
 @dataclass(frozen=True)
-class Station:
+class BandStation:
     """One edge of one half along the band: its start, as drafted, lies at `start` and its end at `end` (mm along the
     band's run; the lesser is first reached). Beyond a `free` end ("start", "end") the garment's edge stops."""
 
@@ -38,7 +38,7 @@ class Station:
 _Node = tuple[str, Side, str]
 
 
-def stations(pattern: Cut, lying: Lying, hung: Hung) -> tuple[Station, ...]:
+def stations(pattern: Cut, lying: Lying, hung: Hung) -> tuple[BandStation, ...]:
     """The edges a band hangs on, in order along it; the first named comes first. A band that is cut twice hangs on as
     many lines, each from its own start."""
     nodes: list[_Node] = []
@@ -54,7 +54,7 @@ def stations(pattern: Cut, lying: Lying, hung: Hung) -> tuple[Station, ...]:
                 for other in _ENDS:
                     if (one, end) != (two, other) and _meet(lying, legs[one], end, legs[two], other):
                         links.setdefault((one, end), (two, other))
-    found: list[Station] = []
+    found: list[BandStation] = []
     left = list(nodes)
     while left:
         free = ((node, end) for node in left for end in _ENDS if (node, end) not in links)
@@ -71,7 +71,7 @@ def stations(pattern: Cut, lying: Lying, hung: Hung) -> tuple[Station, ...]:
 _Links = dict[tuple[_Node, End], tuple[_Node, End]]
 
 
-def _stationed(pattern: Cut, hung: Hung, walk: list[tuple[_Node, End]], links: _Links) -> list[Station]:
+def _stationed(pattern: Cut, hung: Hung, walk: list[tuple[_Node, End]], links: _Links) -> list[BandStation]:
     """The edges of one walk, each with its place along the band. Which end of the walk the band begins at follows from
     the order in which the edges were named; where that leaves it open it is the wearer's left."""
     runs = list(enumerate(hung.to))
@@ -85,12 +85,12 @@ def _stationed(pattern: Cut, hung: Hung, walk: list[tuple[_Node, End]], links: _
         return []
     low = min((run.start or 0.0 for run in hung.band), default=0.0)
     scale = run_length(pattern, hung.band[0]) / max(sum(sizes), 1e-6)
-    found: list[Station] = []
+    found: list[BandStation] = []
     at = low
     for (node, entered), size in zip(walk, sizes, strict=True):
         far = at + size * scale
         free = tuple(end for end in _ENDS if (node, end) not in links)
-        found.append(Station(*node, *((at, far) if entered == "start" else (far, at)), free))
+        found.append(BandStation(*node, *((at, far) if entered == "start" else (far, at)), free))
         at = far
     return found
 
@@ -129,7 +129,7 @@ def _corner(leg: Leg, end: End, beside: str) -> Span:
     return Span(leg.piece.name, leg.side or "right", beside, low, low + _NEAR)
 
 
-def placed_on(found: tuple[Station, ...], run: Run) -> tuple[float, float] | None:
+def placed_on(found: tuple[BandStation, ...], run: Run) -> tuple[float, float] | None:
     """Where a run of a garment's whole edges on one half starts and ends along the band, in mm; None where it does not
     lie there."""
     keys = [(run.piece, run.side, edge) for edge in run.edges]

@@ -144,7 +144,7 @@ class Landmark(NamedTuple):
     number: int = 0
 
 
-class Stretch(NamedTuple):
+class LegStretch(NamedTuple):
     """A part of a line from `start` to `end`, in the order they were named."""
 
     start: Landmark

@@ -6,7 +6,7 @@ from collections.abc import Iterable
 from dataclasses import dataclass
 from typing import Any
 
-from kit.piece.recut import EdgeChange, PieceChange, Station
+from kit.piece.recut import CutStation, EdgeChange, PieceChange
 from kit.sewing.cut import Cut
 from kit.sewing.refit import Refit
 from kit.sewing.run import Run
@@ -73,10 +73,10 @@ def _rounded(name: str, value: Any, kind: str) -> tuple[str, Any]:
 def _told(piece: PieceChange, edge: EdgeChange, pattern: Cut) -> tuple[str, dict[str, tuple[Any, str]]]:
     """The key of how a line runs, and what fills it."""
 
-    def end(at: Station) -> tuple[Any, str]:
+    def end(at: CutStation) -> tuple[Any, str]:
         return _edge(piece, edge.before if at is edge.start else edge.after, pattern), "edge"
 
-    def size(at: Station) -> tuple[Any, str]:
+    def size(at: CutStation) -> tuple[Any, str]:
         return abs(at.off), "length"
 
     shape = edge.shape
@@ -104,7 +104,7 @@ def _edge(piece: PieceChange, name: str, pattern: Cut) -> tuple[Run, ...]:
     return runs_there(pattern, [Run(piece.now.name, (name,))])
 
 
-def _spot(piece: PieceChange, edge: EdgeChange, at: Station, pattern: Cut) -> dict[str, tuple[Any, str]]:
+def _spot(piece: PieceChange, edge: EdgeChange, at: CutStation, pattern: Cut) -> dict[str, tuple[Any, str]]:
     """Where along an edge a place is: at the edge it meets, or so far from one."""
     length = edge.new.length
     near = at.along <= length / 2

@@ -12,7 +12,7 @@ from kit.errors import KitError
 from kit.geometry import Path
 from kit.piece.piece import Piece
 from kit.sewing.cut import Cut
-from kit.sewing.hanging import Station, placed_on, stations
+from kit.sewing.hanging import BandStation, placed_on, stations
 from kit.sewing.lying import Lying
 from kit.sewing.outcome import Hung
 from kit.sewing.run import Run
@@ -70,7 +70,7 @@ def _far_edge(piece: Piece, own: Path) -> str:
     return max(piece.edges, key=lambda e: abs(way.cross(e.path.at(e.path.length / 2) - own.start))).name
 
 
-def _laid_on(pattern: Cut, scene: Scene, number: int, hung: Hung, line: list[Station]) -> Scene:
+def _laid_on(pattern: Cut, scene: Scene, number: int, hung: Hung, line: list[BandStation]) -> Scene:
     """A band laid on the garment, right sides together and edges even."""
     layer = scene.layers[number]
     assert layer.on is not None
@@ -94,7 +94,7 @@ def _limits(
     piece: Piece,
     own: Path,
     on: Run,
-    line: list[Station],
+    line: list[BandStation],
     place: tuple[float, float],
     raw: bool,
 ) -> tuple[list[str], tuple[float | None, float | None], tuple[bool, bool]]:
@@ -134,7 +134,7 @@ def _end_edge(piece: Piece, own: Path, at_start: bool) -> str:
     return ""
 
 
-def _hanging(pattern: Cut, lying: Lying, scene: Scene, layer: Layer, hung: Hung, line: list[Station]) -> Scene:
+def _hanging(pattern: Cut, lying: Lying, scene: Scene, layer: Layer, hung: Hung, line: list[BandStation]) -> Scene:
     """A band in a picture of its own: the garment beside its end, or where the work is, comes under it."""
     piece = pattern.piece(layer.run.piece)
     own = path_of(pattern, replace(hung.band[0], start=None, end=None))
@@ -191,10 +191,10 @@ def _where(pattern: Cut, scene: Scene, own: Path) -> float:
     return own.length
 
 
-def _at(line: list[Station], at: float) -> Station:
+def _at(line: list[BandStation], at: float) -> BandStation:
     """The station that a place along the band lies on, or the nearest; at the ends that with a free end."""
 
-    def off(station: Station) -> float:
+    def off(station: BandStation) -> float:
         low, high = sorted((station.start, station.end))
         return max(low - at, at - high, 0.0)
 

@@ -21,7 +21,7 @@ from kit.sewing.state import TOLERANCE, EdgeKey, State
 from kit.sewing.trouble import trouble
 
 
-class Sewn(Protocol):
+class SewnStep(Protocol):
     """One sewing step: its key, its title, and the operations it writes."""
 
     @property
@@ -34,14 +34,14 @@ class Sewn(Protocol):
     def operations(self) -> tuple[Operation, ...]: ...
 
 
-class Order(Cut, Protocol):
+class SewingOrder(Cut, Protocol):
     """A pattern with the order it is sewn in."""
 
     @property
-    def sewing(self) -> Sequence[Sewn]: ...
+    def sewing(self) -> Sequence[SewnStep]: ...
 
 
-def operations(pattern: Order) -> Iterator[tuple[Any, Operation]]:
+def operations(pattern: SewingOrder) -> Iterator[tuple[Any, Operation]]:
     """(the sewing step that begins it, operation) of every operation, once and whole, in the order they are begun."""
     for record in pattern.sewing:
         for operation in record.operations:
@@ -49,7 +49,7 @@ def operations(pattern: Order) -> Iterator[tuple[Any, Operation]]:
                 yield record, operation.entire
 
 
-def of_kind(pattern: Order, *kinds: str) -> list[Any]:
+def of_kind(pattern: SewingOrder, *kinds: str) -> list[Any]:
     """The operations of some kinds, in sewing order."""
     return [operation for _, operation in operations(pattern) if operation.kind in kinds]
 
@@ -122,7 +122,7 @@ def twice(state: State, closings: tuple[Closing, ...], pattern: Cut) -> tuple[Di
     return tuple(found)
 
 
-def sew(pattern: Order) -> tuple[State, tuple[Diagnostic, ...]]:
+def sew(pattern: SewingOrder) -> tuple[State, tuple[Diagnostic, ...]]:
     """Carry out the whole order. Refused operations are carried out all the same, so that one slip is told
     once. An operation that cannot be worked at all (it names a piece that is gone) is left out and told."""
     state = State()

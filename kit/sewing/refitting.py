@@ -20,7 +20,7 @@ SHUT_IN = 3.0
 """mm of allowance that count as left where it is shut in (common practice, no source)."""
 
 
-class Sewn(Protocol):
+class RefitStep(Protocol):
     """One sewing step, as far as it is asked for here."""
 
     @property
@@ -30,14 +30,14 @@ class Sewn(Protocol):
     def operations(self) -> tuple[Operation, ...]: ...
 
 
-class Drafted(Cut, Protocol):
+class SewnDraft(Cut, Protocol):
     """A draft with what is sewn on it."""
 
     @property
-    def sewing(self) -> Sequence[Sewn]: ...
+    def sewing(self) -> Sequence[RefitStep]: ...
 
 
-def refit(was: Drafted, now: Drafted, at: tuple[int, int], turns: tuple[Turn, ...]) -> Refit:
+def refit(was: SewnDraft, now: SewnDraft, at: tuple[int, int], turns: tuple[Turn, ...]) -> Refit:
     """What the operation `at` (index of the sewing step, of the operation in it) changes between the drafts `was` and
     `now`."""
     done = list(_until(was, at))
@@ -84,7 +84,7 @@ def refit(was: Drafted, now: Drafted, at: tuple[int, int], turns: tuple[Turn, ..
     )
 
 
-def _until(pattern: Drafted, at: tuple[int, int]) -> Iterator[tuple[str, Operation]]:
+def _until(pattern: SewnDraft, at: tuple[int, int]) -> Iterator[tuple[str, Operation]]:
     """Everything sewn before the operation at that place, with the title of its step."""
     for index, record in enumerate(pattern.sewing):
         for number, operation in enumerate(record.operations):
@@ -164,7 +164,7 @@ def _beside(moved: Iterable[tuple[PieceChange, EdgeChange]], unpicked: Iterable[
                 yield Run(change.now.name, (name,))
 
 
-def _shifted(was: Drafted, now: Drafted, at: tuple[int, int]) -> Iterator[tuple[Literal["opening", "row"], Span]]:
+def _shifted(was: SewnDraft, now: SewnDraft, at: tuple[int, int]) -> Iterator[tuple[Literal["opening", "row"], Span]]:
     """Openings, and the ends of rows within an edge, that were sewn before the operation `at` and lie elsewhere on the
     new draft because the mark they hang on does: of an opening its new stretch, of a row its new end. Halves that are
     alike are told once."""
@@ -206,7 +206,7 @@ def _moved(was: Cut, now: Cut, old: Span, new: Span, is_open: bool) -> Iterator[
     yield from (new,) if is_open and ends else ends
 
 
-def _seams(pattern: Drafted) -> Iterator[tuple[str, str, str]]:
+def _seams(pattern: SewnDraft) -> Iterator[tuple[str, str, str]]:
     for record in pattern.sewing:
         for operation in record.operations:
             try:

@@ -17,8 +17,8 @@ from kit.piece.piece import Mark, Notch, Piece, Side
 from kit.sewing.legs import (
     End,
     Landmark,
+    LegStretch,
     Line,
-    Stretch,
     at_edge,
     at_mark,
     at_notch,
@@ -64,7 +64,7 @@ class Edges:
             upper = front.side.after(15 * cm)
         """
         found = self._found(start)[-1]
-        return self._cut(Stretch(found, self._tip("end")))
+        return self._cut(LegStretch(found, self._tip("end")))
 
     def before(self, end: At) -> Self:
         """The part from the start of the line up to `end`: up to a mark (its near end, where it has two), a notch, or a
@@ -75,7 +75,7 @@ class Edges:
             lower = front.side.before(15 * cm)
         """
         found = self._found(end)[0]
-        return self._cut(Stretch(self._tip("start"), found))
+        return self._cut(LegStretch(self._tip("start"), found))
 
     def notch(self, number: int = 1) -> Notched:
         """The notch of that number, counted from the start of the line, to name a part by.
@@ -112,7 +112,7 @@ class Edges:
         """Its legs. `KitError` for edges that come from no cut piece."""
         raise NotImplementedError
 
-    def _cut(self, stretch: Stretch) -> Self:
+    def _cut(self, stretch: LegStretch) -> Self:
         """The part as a line of its own kind."""
         raise NotImplementedError
 
@@ -152,14 +152,14 @@ class Edges:
             )
         return only(found, f"the {other.said}", self.said)
 
-    def _stretch(self, starts: tuple[Landmark, ...], ends: tuple[Landmark, ...]) -> Stretch:
+    def _stretch(self, starts: tuple[Landmark, ...], ends: tuple[Landmark, ...]) -> LegStretch:
         """From one landmark to another, of those with two ends from the near one to the near one."""
         if starts == ends:
             raise self._no_part(starts[0], starts[0])
         if starts[-1].at <= ends[0].at:
-            return Stretch(starts[-1], ends[0])
+            return LegStretch(starts[-1], ends[0])
         if ends[-1].at <= starts[0].at and "length" not in (starts[0].what, ends[0].what):
-            return Stretch(starts[0], ends[-1])
+            return LegStretch(starts[0], ends[-1])
         one, two = starts[0], ends[-1]
         if one.what == two.what == "length":
             raise KitError(
@@ -191,7 +191,7 @@ class Run(Edges):
     side: Side | None = None
     start: float | None = None
     end: float | None = None
-    stretch: Stretch | None = field(default=None, compare=False, repr=False)
+    stretch: LegStretch | None = field(default=None, compare=False, repr=False)
     chain: Chain | None = field(default=None, compare=False, repr=False)
     ground: Piece | None = field(default=None, compare=False, repr=False)
 
@@ -220,7 +220,7 @@ class Run(Edges):
         return Length(sewn_part(piece, self.edges, self.start, self.end).length)
 
     @property
-    def part(self) -> Stretch | None:
+    def part(self) -> LegStretch | None:
         """The landmarks of its part; those of another part, and none, where it has been narrowed since."""
         found = self.stretch
         if found is None or (self.start is None and self.end is None):
@@ -246,7 +246,7 @@ class Run(Edges):
             return Landmark("tip", 0.0 if end == "start" else math.inf, which=end)
         return super()._tip(end)
 
-    def _cut(self, stretch: Stretch) -> Run:
+    def _cut(self, stretch: LegStretch) -> Run:
         named = self._within(stretch)
         low, high = named.low, named.high
         if high - low < LEAST and self.ground is not None:
@@ -266,15 +266,15 @@ class Run(Edges):
             return replace(self, start=None, end=None, stretch=None)
         return replace(self, start=low, end=None if to_end else high, stretch=named)
 
-    def _within(self, stretch: Stretch) -> Stretch:
+    def _within(self, stretch: LegStretch) -> LegStretch:
         """Of a part of a part, what both have of the edges."""
         if self.start is None and self.end is None:
             return stretch
         low, high = self.start or 0.0, math.inf if self.end is None else self.end
-        kept = self.part or Stretch(Landmark("length", low), Landmark("length", high))
+        kept = self.part or LegStretch(Landmark("length", low), Landmark("length", high))
         first, last = sorted(kept, key=lambda landmark: landmark.at)
         near, far = sorted(stretch, key=lambda landmark: landmark.at)
-        return Stretch(first if near.at < low else near, last if far.at > high else far)
+        return LegStretch(first if near.at < low else near, last if far.at > high else far)
 
 
 @dataclass(frozen=True)
@@ -285,7 +285,7 @@ class Chain(Edges):
 
     runs: tuple[Run, ...]
     ways: tuple[bool, ...]
-    stretch: Stretch | None = field(default=None, compare=False, repr=False)
+    stretch: LegStretch | None = field(default=None, compare=False, repr=False)
     whole: tuple[Run, ...] = field(default=(), compare=False, repr=False)
 
     def __add__(self, other: Edges) -> Chain:
@@ -334,7 +334,7 @@ class Chain(Edges):
     def _line(self) -> Line:
         return tuple(leg for row in self._rows() for leg in row)
 
-    def _cut(self, stretch: Stretch) -> Chain:
+    def _cut(self, stretch: LegStretch) -> Chain:
         low, high = stretch.low, stretch.high
         line = self._line()
         if high > size_of(line) + _PAST:

@@ -27,7 +27,7 @@ REACH = 20.0
 
 
 @dataclass(frozen=True)
-class Station:
+class WalkStation:
     """One place on the walk, `a` mm along the first edge and `b` mm along the second. `on` says which edge carries
     it; where only one does, the place opposite is reckoned between the stations on both."""
 
@@ -54,7 +54,7 @@ class Walk:
 
     a: Folded
     b: Folded
-    stations: tuple[Station, ...]
+    stations: tuple[WalkStation, ...]
     ease: float = 0.0
 
     @property
@@ -63,7 +63,7 @@ class Walk:
         return self.b.length - self.a.length
 
     @property
-    def unmatched(self) -> tuple[Station, ...]:
+    def unmatched(self) -> tuple[WalkStation, ...]:
         """Notches on one edge that have no partner on the other."""
         return tuple(s for s in self.stations if s.what == "notch" and s.on != "both")
 
@@ -241,24 +241,31 @@ def _lying(run: Folded, point: Point | None) -> float | None:
     return None
 
 
-def _stations(a: Folded, b: Folded) -> tuple[Station, ...]:
+def _stations(a: Folded, b: Folded) -> tuple[WalkStation, ...]:
     one, two = _on_run(a), _on_run(b)
     # Spots that belong together may have drifted apart by as much as the whole difference between the edges.
     reach = REACH + abs(b.length - a.length)
     pairs = _pairs(one, two, reach)
     shared = [(0.0, 0.0), *((one[i].at, two[j].at) for i, j in pairs), (a.length, b.length)]
-    found = [Station(message("walk.start"), "start", 0.0, 0.0), Station(message("walk.end"), "end", a.length, b.length)]
+    found = [
+        WalkStation(message("walk.start"), "start", 0.0, 0.0),
+        WalkStation(message("walk.end"), "end", a.length, b.length),
+    ]
     for i, j in pairs:
         name = (
             one[i].name
             if one[i].name == two[j].name
             else message("walk.both", names=list_of((one[i].name, two[j].name)))
         )
-        found.append(Station(name, one[i].what, one[i].at, two[j].at))
+        found.append(WalkStation(name, one[i].what, one[i].at, two[j].at))
     taken_a, taken_b = {i for i, _ in pairs}, {j for _, j in pairs}
-    found += [Station(s.name, s.what, s.at, _between(shared, s.at), "a") for i, s in enumerate(one) if i not in taken_a]
+    found += [
+        WalkStation(s.name, s.what, s.at, _between(shared, s.at), "a") for i, s in enumerate(one) if i not in taken_a
+    ]
     back = [(y, x) for x, y in shared]
-    found += [Station(s.name, s.what, _between(back, s.at), s.at, "b") for j, s in enumerate(two) if j not in taken_b]
+    found += [
+        WalkStation(s.name, s.what, _between(back, s.at), s.at, "b") for j, s in enumerate(two) if j not in taken_b
+    ]
     rank = {"start": 0, "end": 2}
     return tuple(sorted(found, key=lambda s: (rank.get(s.what, 1), s.a, s.b)))
 

@@ -25,12 +25,12 @@ from kit.sewing.state import State
 from kit.wear.shell import TRIMS, Joined, Row, is_worn, joints
 
 _NEAR = 1.0  # mm between places on an edge that are one
-Spot = tuple[str, Side, str, float]
+EdgeSpot = tuple[str, Side, str, float]
 """(piece, half, edge, mm along it as drafted); a corner is the start of its edge."""
 
 
 @dataclass(frozen=True)
-class Stretch:
+class LoopStretch:
     """A stretch of edge that is left: on a piece and half, `length` mm as sewn. `roles` is what it is, or what the
     edges are that its band finishes; `arm`: it belongs to a sleeve; `zip`: a side of an opened zip; `slit`: of a
     slit."""
@@ -51,7 +51,7 @@ class Stretch:
 class Loop:
     """Stretches of edge that hang together."""
 
-    stretches: tuple[Stretch, ...]
+    stretches: tuple[LoopStretch, ...]
 
     @property
     def length(self) -> float:
@@ -72,7 +72,7 @@ class Loop:
         return any(stretch.arm for stretch in self.stretches)
 
 
-class Edges:
+class GarmentLoops:
     """The loops of a sewn garment, and what hangs together of its pieces."""
 
     def __init__(self, pattern: Pattern, state: State) -> None:
@@ -117,7 +117,7 @@ def _loops(
     taken = [span for seam in seams for row in (seam.a, seam.b) for run in row for span in spans(pattern, run)]
     zipped = [span for each in zips for row in (each.a, each.b) for run in row for span in spans(pattern, run)]
     finishes = _finishes(pattern, seams)
-    found: list[tuple[Stretch, Spot, Spot]] = []
+    found: list[tuple[LoopStretch, EdgeSpot, EdgeSpot]] = []
     for piece in worn:
         for side in piece.sides:
             for edge in piece.edges:
@@ -133,7 +133,7 @@ class _Board:
         self.pattern = pattern
         self.cuts: dict[tuple[str, Side, str], list[float]] = {}
         self.slits: dict[tuple[str, Side, str], list[tuple[float, float]]] = {}
-        self._same: dict[Spot, Spot] = {}
+        self._same: dict[EdgeSpot, EdgeSpot] = {}
         for joint in joined:
             for run in (*joint.a, *joint.b):
                 for span in spans(pattern, run):
@@ -150,7 +150,7 @@ class _Board:
         for key, places in self.cuts.items():
             self.cuts[key] = _apart(places)
 
-    def spot(self, piece: str, side: Side, edge: str, at: float) -> Spot:
+    def spot(self, piece: str, side: Side, edge: str, at: float) -> EdgeSpot:
         """The spot at a place on an edge: a corner is the start of the edge that begins there."""
         whole = self.pattern.piece(piece)
         names = [each.name for each in whole.edges]
@@ -161,12 +161,12 @@ class _Board:
         known = self.cuts.get((piece, side, edge), [])
         return (piece, side, edge, min(known, key=lambda cut: abs(cut - at), default=at))
 
-    def root(self, spot: Spot) -> Spot:
+    def root(self, spot: EdgeSpot) -> EdgeSpot:
         while (other := self._same.get(spot, spot)) != spot:
             spot = other
         return spot
 
-    def one(self, same: list[Spot]) -> None:
+    def one(self, same: list[EdgeSpot]) -> None:
         """These spots are one from now on."""
         first = self.root(self.spot(*same[0]))
         for each in same[1:]:
@@ -183,9 +183,9 @@ class _Board:
             for one, other in zip(a, b, strict=True):
                 self.one([one[0], other[0]])
 
-    def _ends(self, row: Row) -> list[tuple[Spot, Point, Run]]:
+    def _ends(self, row: Row) -> list[tuple[EdgeSpot, Point, Run]]:
         """The two ends of a row: those ends of its runs that meet no other of them."""
-        ends: list[tuple[Spot, Point, Run]] = []
+        ends: list[tuple[EdgeSpot, Point, Run]] = []
         for run in row:
             path, inside = path_of(self.pattern, run), spans(self.pattern, run)
             for point, span in ((path.start, inside[0]), (path.end, inside[-1])):
@@ -196,7 +196,7 @@ class _Board:
         return [end for end in ends if times[end[0]] % 2]
 
 
-def _crossed(a: list[tuple[Spot, Point, Run]], b: list[tuple[Spot, Point, Run]]) -> bool:
+def _crossed(a: list[tuple[EdgeSpot, Point, Run]], b: list[tuple[EdgeSpot, Point, Run]]) -> bool:
     """Whether the first end of one row meets the last of the other."""
     (one, p, run), (two, q, last) = a
     (other, r, run_b), (_, s, last_b) = b
@@ -254,7 +254,7 @@ def _left(
     taken: list[Span],
     zipped: list[Span],
     finishes: dict[str, tuple[frozenset[str], bool]],
-) -> list[tuple[Stretch, Spot, Spot]]:
+) -> list[tuple[LoopStretch, EdgeSpot, EdgeSpot]]:
     """The stretches of one edge that no seam takes, each with the spots at its ends; and the sides of its slits."""
     size = piece.edge(edge).path.length
     key = (piece.name, side, edge)
@@ -273,7 +273,7 @@ def _left(
         if drawn is not None:
             long *= drawn / size
         opened = any(_covers(span, key, middle) for span in zipped)
-        stretch = Stretch(piece.name, side, edge, low, high, long, roles, arm, opened)
+        stretch = LoopStretch(piece.name, side, edge, low, high, long, roles, arm, opened)
         ends = [board.root(board.spot(piece.name, side, edge, at)) for at in (low, high)]
         # A slit parts the spot it opens at: what lies before it and what lies after it meet round its end.
         if low in slits:
@@ -282,7 +282,7 @@ def _left(
     for at, long in slits.items():
         near = board.root(board.spot(piece.name, side, edge, at))
         far = (*near[:3], near[3] + 0.5)
-        found.append((Stretch(piece.name, side, edge, at, at, 2 * long, roles, arm, slit=True), near, far))
+        found.append((LoopStretch(piece.name, side, edge, at, at, 2 * long, roles, arm, slit=True), near, far))
     return found
 
 
@@ -290,8 +290,8 @@ def _covers(span: Span, key: tuple[str, Side, str], at: float) -> bool:
     return (span.piece, span.side, span.edge) == key and span.start < at < span.end
 
 
-def _hanging_together(board: _Board, found: list[tuple[Stretch, Spot, Spot]]) -> tuple[Loop, ...]:
-    groups: list[tuple[set[Spot], list[Stretch]]] = []
+def _hanging_together(board: _Board, found: list[tuple[LoopStretch, EdgeSpot, EdgeSpot]]) -> tuple[Loop, ...]:
+    groups: list[tuple[set[EdgeSpot], list[LoopStretch]]] = []
     for stretch, one, other in found:
         ends, inside = {one, other}, [stretch]
         rest = []

@@ -19,8 +19,8 @@ from kit.piece.piece import Piece, Side
 from kit.sewing.operations.zips import Zip
 from kit.sewing.order import operations
 from kit.sewing.state import State
-from kit.wear.edges import Edges, Loop
-from kit.wear.levels import Hung, Level, body_heights, hung
+from kit.wear.edges import GarmentLoops, Loop
+from kit.wear.levels import HungLevels, Level, body_heights, hung
 from kit.wear.shell import TRIMS
 
 _TOL = 0.2
@@ -38,7 +38,7 @@ class Across(NamedTuple):
     high_edge: str
 
 
-class Round(NamedTuple):
+class GirthRound(NamedTuple):
     """The garment at one height: mm of cloth that go round the body once, mm in all with what lies double, and the mm
     that are double. `closed`: no gap is left in it."""
 
@@ -102,9 +102,9 @@ class Worn:
 
     def __init__(self, pattern: Pattern, state: State) -> None:
         self.pattern, self.state, self.body = pattern, state, pattern.body
-        self.edges = Edges(pattern, state)
+        self.edges = GarmentLoops(pattern, state)
         self._outlines: dict[tuple[str, Side], Outlined] = {}
-        self._rounds: dict[float, Round | None] = {}
+        self._rounds: dict[float, GirthRound | None] = {}
 
     @property
     def gives(self) -> float:
@@ -112,7 +112,7 @@ class Worn:
         return 1.0 + self.pattern.lesson.stretch
 
     @cached_property
-    def hung(self) -> Hung | None:
+    def hung(self) -> HungLevels | None:
         """How it hangs; None where nothing of it says where the body is."""
         return hung(self.pattern, self.edges.worn, self.edges.joints)
 
@@ -188,7 +188,7 @@ class Worn:
             self._outlines[key] = outlined(piece, self.state, side)
         return self._outlines[key]
 
-    def round(self, height: float) -> Round | None:
+    def round(self, height: float) -> GirthRound | None:
         """The garment at a height above the waist; None where no piece lies there, or what is cut there is no ring
         round the body, as at an armhole."""
         if height not in self._rounds:
@@ -198,7 +198,7 @@ class Worn:
             self._rounds[height] = lower if lower is not None and (found is None or lower.closed) else found
         return self._rounds[height]
 
-    def cut(self, height: float) -> Round | None:
+    def cut(self, height: float) -> GirthRound | None:
         """The garment cut at exactly that height."""
         girth = cloth = overlap = 0.0
         ends: list[tuple[Piece, Side, str, float, bool]] = []
@@ -222,7 +222,7 @@ class Worn:
                     ends += [(piece, side, kept.low_edge, y, passes), (piece, side, kept.high_edge, y, False)]
         if not cloth:
             return None
-        return Round(girth, cloth, overlap, self._is_closed(ends))
+        return GirthRound(girth, cloth, overlap, self._is_closed(ends))
 
     def _within(self, piece: Piece, each: Across, y: float) -> Across | None:
         """What of a stretch goes round the trunk: a cut-on sleeve is left off at the underarm point; None where the cut

@@ -47,7 +47,7 @@ _KNEE = 0.28
 _UNDER_BUST = 70.0  # mm below the bust (common practice, no source)
 
 
-class Hung(NamedTuple):
+class HungLevels(NamedTuple):
     """How a garment hangs: by piece the mm to add to its y, and the height of the levels its own lines tell."""
 
     up: Mapping[str, float]
@@ -76,7 +76,7 @@ def line_height(piece: Piece, level: Level) -> float | None:
     return None if line is None else (line.start.y + line.end.y) / 2
 
 
-def hung(pattern: Pattern, worn: Iterable[Piece], joints: Iterable[Joined]) -> Hung | None:
+def hung(pattern: Pattern, worn: Iterable[Piece], joints: Iterable[Joined]) -> HungLevels | None:
     """How the garment hangs on the body; None where no line of it says what it is."""
     body = body_heights(pattern.body)
     up: dict[str, float] = {}
@@ -98,7 +98,7 @@ def hung(pattern: Pattern, worn: Iterable[Piece], joints: Iterable[Joined]) -> H
             for mine, other in ((joint.a, joint.b), (joint.b, joint.a)):
                 if mine[0].piece in up and other[0].piece not in up:
                     up[other[0].piece] = _height(pattern, mine) + up[mine[0].piece] - _height(pattern, other)
-    return Hung(up, {level: sum(ys) / len(ys) for level, ys in told.items()})
+    return HungLevels(up, {level: sum(ys) / len(ys) for level, ys in told.items()})
 
 
 def _height(pattern: Pattern, row: Row) -> float:

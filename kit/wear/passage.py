@@ -41,7 +41,7 @@ class Narrow:
 
 
 @dataclass(frozen=True)
-class Slit:
+class OpenSlit:
     """What opens from `low` to `high` mm above the waist; `low_open`, `high_open`: it runs out at an edge there."""
 
     low: float
@@ -57,9 +57,9 @@ class Slit:
         return 2 * min(ends, default=1e6)
 
 
-def slits(worn: Worn) -> list[Slit]:
+def slits(worn: Worn) -> list[OpenSlit]:
     """The zips and slits along the trunk."""
-    found: list[Slit] = []
+    found: list[OpenSlit] = []
     torso = {piece.name: piece for piece in worn.torso}
     low, high = worn.span
     for loop in worn.edges.open:
@@ -72,14 +72,14 @@ def slits(worn: Worn) -> list[Slit]:
                 y = worn.up(piece, path.at(stretch.start).y)
                 deep = stretch.length / 2
                 top = y > (low + high) / 2
-                found.append(Slit(y - deep, y, False, True) if top else Slit(y, y + deep, True, False))
+                found.append(OpenSlit(y - deep, y, False, True) if top else OpenSlit(y, y + deep, True, False))
                 continue
             goes_on = any(not each.zip for each in loop.stretches)
             ends = []
             for at, corner in ((stretch.start, stretch.start < 1.0), (stretch.end, stretch.end > path.length - 1.0)):
                 ends.append((worn.up(piece, path.at(at).y), corner and goes_on))
             (below, below_open), (above, above_open) = sorted(ends)
-            slit = Slit(below, above, below_open, above_open)
+            slit = OpenSlit(below, above, below_open, above_open)
             if not any(abs(slit.low - other.low) < 5.0 and abs(slit.high - other.high) < 5.0 for other in found):
                 found.append(slit)
     return found
@@ -161,7 +161,7 @@ def _heights(worn: Worn, loop: Loop) -> list[float]:
     return found
 
 
-def lets_through(worn: Worn, height: float, opened: list[Slit]) -> float | None:
+def lets_through(worn: Worn, height: float, opened: list[OpenSlit]) -> float | None:
     """mm that pass the garment at a height, opened; None where it is no ring there."""
     at = worn.round(height)
     if at is None:

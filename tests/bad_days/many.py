@@ -11,7 +11,7 @@ import pytest
 
 from kit.roster import run as running
 from kit.roster.local import local
-from kit.roster.order import Made, Order, Task
+from kit.roster.order import MadeSet, Order, Task
 from kit.roster.run import RECORD, run_roster
 
 from .day import Day, fault, said
@@ -39,7 +39,7 @@ class Pretended:
             self.asked.append(task.number)
             told = {"label": task.label, "language": "en", "title": "Napkin", "failed": False, "findings": []}
             told |= {"doubts": [], "estimated": [], "fit": [], "cloth": [], "finished": {}, "left_out": []}
-            yield task, Made({"pages-a4.pdf": f"%PDF {task.number}".encode(), "pattern.json": b"{}"}, told)
+            yield task, MadeSet({"pages-a4.pdf": f"%PDF {task.number}".encode(), "pattern.json": b"{}"}, told)
 
 
 def begun(day: Day) -> tuple[Path, Order, Path, Pretended]:
@@ -131,7 +131,7 @@ def worker_killed(day: Day) -> str:
     made: list[int] = []
     with local(order, 1, lambda line: None) as makes:
         for task, answer in makes(three()):
-            assert isinstance(answer, Made), answer
+            assert isinstance(answer, MadeSet), answer
             made.append(task.number)
             if len(made) == 1:
                 os.kill(makes.__closure__[0].cell_contents._kept[-1]._pid, signal.SIGKILL)  # type: ignore[attr-defined]
@@ -147,7 +147,7 @@ def worker_deadly(day: Day) -> str:
     told: dict[int, str] = {}
     with local(order, 1, lambda line: None) as makes:
         for task, answer in makes(three()):
-            told[task.number] = "" if isinstance(answer, Made) else str(answer)
+            told[task.number] = "" if isinstance(answer, MadeSet) else str(answer)
     assert told[1] == told[3] == "" and told[2]
     return told[2]
 

@@ -16,7 +16,7 @@ from pathlib import Path
 import pytest
 
 from kit.booklet.put_in_place import alone_for, put_in_place
-from kit.booklet.typeset import Waiting, set_in_type
+from kit.booklet.typeset import WaitingTypesetter, set_in_type
 from kit.errors import KitError
 from kit.scratch import alone_in, scratch
 
@@ -218,16 +218,16 @@ def test_the_typesetter_ends_with_who_asked_for_it(tmp_path: Path) -> None:
 
 def test_a_process_that_waits_for_its_page_sets_it_or_ends(tmp_path: Path) -> None:
     html = "<html lang='en'><head><title>Page</title></head><body><h1>Page</h1></body></html>"
-    with Waiting() as waiting:
+    with WaitingTypesetter() as waiting:
         child = waiting._child
         assert child is not None
         made = set_in_type(html, tmp_path, tmp_path, "one", waiting)
         assert child.poll() == 0 and waiting.taken() is None
     assert made.pdf == set_in_type(html, tmp_path, tmp_path, "two").pdf and made.pdf.startswith(b"%PDF")
-    with Waiting() as waiting:
+    with WaitingTypesetter() as waiting:
         unasked = waiting._child
     assert unasked is not None and unasked.poll() is not None
-    orphan = Waiting().__enter__().taken()
+    orphan = WaitingTypesetter().__enter__().taken()
     assert orphan is not None and orphan.stdin is not None and orphan.stderr is not None
     orphan.stdin.close()  # as where who began it is killed
     assert orphan.wait(60) == 0 and orphan.stderr.read() == ""

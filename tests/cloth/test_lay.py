@@ -24,7 +24,7 @@ from hypothesis import strategies as st
 
 from kit.body.chart import workshop_chart
 from kit.cloth.cut_list import boxes, cut_list
-from kit.cloth.lay import CuttingTable, Lay, Placed, TooNarrow, lay, lays
+from kit.cloth.lay import CuttingTable, LaidPiece, Lay, TooNarrow, lay, lays
 from kit.cloth.need import GAP, need, rows
 from kit.cloth.parts import parts
 from kit.geometry import Path, Point
@@ -37,7 +37,7 @@ from kit.piece.unfold import unfolded
 SLACK = 0.02  # mm, for points that a polygon puts a little off its curve
 
 
-def polygon(placed: Placed) -> Any:
+def polygon(placed: LaidPiece) -> Any:
     return shapely.Polygon([(p.x, p.y) for curve in placed.outline for p in list(curve.points(0.02))[:-1]])
 
 

@@ -21,7 +21,7 @@ from kit.cloth.kept_lays import Kept, content
 from kit.cloth.lay import CuttingTable, price
 from kit.cloth.need import GAP
 from kit.cloth.range_lay import SizeLaid, range_lays
-from kit.cloth.side_by_side import Job, SideBySide
+from kit.cloth.side_by_side import LayJob, SideBySide
 from kit.cloth.taken_over import taken_over
 from kit.cloth.yardage import amounts, falls
 from kit.lesson.another import find_lesson
@@ -200,8 +200,8 @@ def test_the_digest_knows_lines_and_not_words() -> None:
 # ---- two processes ---------------------------------------------------------------------------------------------
 
 
-def jobs() -> list[Job]:
-    return [Job(CuttingTable.of(pattern, "main"), 1400.0, FEW) for pattern in sizes("harbour_jacket")[:4]]
+def jobs() -> list[LayJob]:
+    return [LayJob(CuttingTable.of(pattern, "main"), 1400.0, FEW) for pattern in sizes("harbour_jacket")[:4]]
 
 
 def lengths(found: list[tuple[Try, ...]]) -> list[list[float]]:

@@ -11,7 +11,7 @@ import shapely
 
 from kit import KitError, bodice_block, cm, mm, workshop_chart
 from kit.cli import main
-from kit.family.asked import Asked, compare
+from kit.family.asked import AskedComparison, compare
 from kit.family.compared import Comparison, Difference, compared
 from kit.family.edition import Edition, edition_of
 from kit.family.files import comparison_html, comparison_json
@@ -230,11 +230,11 @@ def test_what_is_not_said_is_asked_for(tmp_path: Path) -> None:
     with pytest.raises(KitError, match="compared with itself"):
         compare_in_cell(lesson, Lesson("Block", start=bodice_block), sizes=("W4", "W5"))
     for asked, words in (
-        (Asked(Path("a.ipynb")), "not said what the notebook"),
-        (Asked(Path("a.ipynb"), sizes=("W4",)), "one size is given"),
-        (Asked(Path("a.json")), "one edition alone"),
-        (Asked(Path("a.json"), Path("b.json"), size="W4"), "as they were built"),
-        (Asked(Path("a.ipynb"), Path("b.ipynb"), as_cut=True), "compared with itself"),
+        (AskedComparison(Path("a.ipynb")), "not said what the notebook"),
+        (AskedComparison(Path("a.ipynb"), sizes=("W4",)), "one size is given"),
+        (AskedComparison(Path("a.json")), "one edition alone"),
+        (AskedComparison(Path("a.json"), Path("b.json"), size="W4"), "as they were built"),
+        (AskedComparison(Path("a.ipynb"), Path("b.ipynb"), as_cut=True), "compared with itself"),
     ):
         with pytest.raises(KitError, match=words):
             compare(asked)

@@ -16,7 +16,7 @@ from kit import KitError, SizeChart, bodice_block, skirt_block, workshop_chart
 from kit.family.edition import Edition, edition_of
 from kit.family.files import grade_files
 from kit.family.grade_told import grade_csv, grade_html, grade_json, grade_told, lines
-from kit.family.grading import Grade, grade
+from kit.family.grading import Grading, grade
 from kit.language import languages, speaking
 from kit.lesson.lesson import Lesson
 from kit.live.grade_table import grade_table
@@ -43,7 +43,7 @@ def with_measure(name: str, change: Callable[[str, float], float]) -> SizeChart:
     return replace(chart, rows=rows)
 
 
-def told_of(found: Grade) -> list[tuple[str, str, str]]:
+def told_of(found: Grading) -> list[tuple[str, str, str]]:
     return [(each.why, found.sizes[each.at], each.row.name) for each in found.slips]
 
 

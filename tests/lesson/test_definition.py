@@ -19,7 +19,7 @@ from kit.body.chart import workshop_chart
 from kit.errors import KitError
 from kit.lesson.definition import Definition, adopted, as_read, variation
 from kit.lesson.exercise import Exercise, passes_proof
-from kit.lesson.fitting import Written as WrittenFitting
+from kit.lesson.fitting import FittingCell as WrittenFitting
 from kit.lesson.fitting import fitting_of
 from kit.lesson.lesson import Lesson, listen, rewrite, take_over, unheard
 from kit.lesson.listener import Nobody

@@ -10,7 +10,7 @@ import pytest
 
 from kit.errors import KitError
 from kit.lesson.cells import added
-from kit.lesson.fitting import Begun, Change, Fitting, Written, as_data, fitting_between, from_data
+from kit.lesson.fitting import Begun, Change, Fitting, FittingCell, as_data, fitting_between, from_data
 from kit.lesson.lesson import Lesson
 from kit.lesson.moved import differences, direction, moved_pieces
 from kit.units import cm, mm
@@ -45,9 +45,9 @@ def test_a_cell_run_again_replaces_what_it_wrote() -> None:
     one, two = (Fitting(title, "", "", (Change("a", 1.0, 2.0),)) for title in ("One", "Two"))
     renamed = Fitting("Uno", "", "", one.changes)
     title = attrgetter("title")
-    written = (Written(one, "c1", 1), Written(two, "c2", 2))
-    assert [w.fitting.title for w in added(written, Written(renamed, "c1", 3), title)] == ["Uno", "Two"]
-    both = added((Written(one, "c1", 1),), Written(two, "c1", 1), title)  # two in one cell
+    written = (FittingCell(one, "c1", 1), FittingCell(two, "c2", 2))
+    assert [w.fitting.title for w in added(written, FittingCell(renamed, "c1", 3), title)] == ["Uno", "Two"]
+    both = added((FittingCell(one, "c1", 1),), FittingCell(two, "c1", 1), title)  # two in one cell
     assert [w.fitting.title for w in both] == ["One", "Two"]
 
 

@@ -11,7 +11,7 @@ from hypothesis import strategies as st
 
 from kit.errors import KitError
 from kit.lesson.parameter import Parameter, given_values, in_units, parameter_of, with_parameter
-from kit.lesson.pattern import Value
+from kit.lesson.pattern import ParameterValue
 from kit.lesson.presets import same_values
 from kit.lesson.scale import Scale
 from kit.units import Length, cm, inch, mm
@@ -156,7 +156,7 @@ def test_how_values_are_shown() -> None:
     assert LONG.label == "drop of the hem" and FOLDS.label == "folds"
     assert Parameter("hem_drop", "length", 1, 0, 2).label == "hem drop"
     valued = LONG.valued(90.0)
-    assert valued == Value("hem_drop", 90.0, "length", 80.0, 20.3, 180.4, "how long", "drop of the hem")
+    assert valued == ParameterValue("hem_drop", 90.0, "length", 80.0, 20.3, 180.4, "how long", "drop of the hem")
 
 
 def test_what_is_no_parameter() -> None:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from kit.live.half_written import Call, Cursor, at_cursor
+from kit.live.half_written import Cursor, OpenCall, at_cursor
 
 STEP = '''@lesson.step("Raise it", makes=("pocket", "flap"),
              after="wrap")
@@ -79,16 +79,16 @@ def test_where_no_name_of_the_step_can_stand(body: str) -> None:
 @pytest.mark.parametrize(
     ("body", "call"),
     [
-        ("    front.draw(|", Call("front.draw")),
-        ("    make.hem(front.hem, first=1 * cm, |", Call("make.hem", ("first",), 1)),
-        ("    make.hem(front.hem, first=|", Call("make.hem", ("first",), 1, "first")),
-        ("    make.seam(front.a, [back.a, |", Call("make.seam", (), 1)),
-        ("    make.seam(front.a.between(0, 1), (|", Call("make.seam", (), 1)),
-        ("    front.draw(a=front.neck.through(|", Call("front.neck.through")),
+        ("    front.draw(|", OpenCall("front.draw")),
+        ("    make.hem(front.hem, first=1 * cm, |", OpenCall("make.hem", ("first",), 1)),
+        ("    make.hem(front.hem, first=|", OpenCall("make.hem", ("first",), 1, "first")),
+        ("    make.seam(front.a, [back.a, |", OpenCall("make.seam", (), 1)),
+        ("    make.seam(front.a.between(0, 1), (|", OpenCall("make.seam", (), 1)),
+        ("    front.draw(a=front.neck.through(|", OpenCall("front.neck.through")),
         ("    front.draw(a=1)\n    |", None),
     ],
 )
-def test_the_call_the_cursor_stands_in(body: str, call: Call | None) -> None:
+def test_the_call_the_cursor_stands_in(body: str, call: OpenCall | None) -> None:
     found = read(STEP + body)
     assert found is not None
     assert found.call == call
@@ -100,7 +100,7 @@ def test_a_bracket_left_open_above_does_not_swallow_the_next_line() -> None:
     assert (found.owner, found.call) == ("front", None)
     inside = read(STEP + "    front.draw(\n        a=front.neck,\n        b=front.|")
     assert inside is not None
-    assert inside.call == Call("front.draw", ("a", "b"), 0, "b")
+    assert inside.call == OpenCall("front.draw", ("a", "b"), 0, "b")
 
 
 def test_finished_statements_are_handed_on_whole() -> None:

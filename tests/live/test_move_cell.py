@@ -26,7 +26,7 @@ from kit.lesson.lesson import rewrite
 from kit.lesson.pattern import Pattern
 from kit.live.canvas.menu import ghost, menu_answer, read_amount
 from kit.live.canvas.shown import arranged
-from kit.live.move_cell import MOVES, Cell, Move, cell_for, fits, ways_for
+from kit.live.move_cell import MOVES, Cell, ChosenMove, cell_for, fits, ways_for
 from kit.live.picked import Chosen
 from kit.live.tidy_source import Call, docstring, free, identifier, length_source, quoted, stepped
 from kit.piece.piece import Piece
@@ -80,7 +80,7 @@ def run(lesson: Lesson, source: str) -> Pattern:
     return lesson.work()
 
 
-def written(lesson: Lesson, move: Move, chosen: list[Chosen]) -> Cell:
+def written(lesson: Lesson, move: ChosenMove, chosen: list[Chosen]) -> Cell:
     cell = cell_for(move, lesson, lesson.work(), chosen)
     assert cell.source, cell.why_not
     return cell
@@ -140,7 +140,7 @@ CASES = [
 
 @pytest.mark.parametrize("case", CASES, ids=lambda c: f"{c.name}-{c.way}-{len(c.chosen)}-{c.chosen[0].name}")
 def test_a_cell_is_tidy_runs_and_draws_what_was_previewed(vest: Lesson, case: Case) -> None:
-    cell = written(vest, Move(case.name, case.way, why="it is meant so"), case.chosen)
+    cell = written(vest, ChosenMove(case.name, case.way, why="it is meant so"), case.chosen)
     formatted(cell.source)
     assert not vest.entries and not vest.parameters, "the lesson is left as it is until the cell is run"
     assert cell.measure == case.measure
@@ -169,10 +169,10 @@ def test_the_ways_offered_are_those_that_can_be_done(vest: Lesson, case: Case) -
 
 
 def test_an_amount_in_inches_is_written_in_inches(vest: Lesson) -> None:
-    cell = written(vest, Move("point", "up", 1.5 * 25.4, "inch"), points("front.shoulder_tip"))
+    cell = written(vest, ChosenMove("point", "up", 1.5 * 25.4, "inch"), points("front.shoulder_tip"))
     assert cell.parameters[0].startswith('lesson.length("shoulder_lift", 1.5 * inch, least=0 * inch, most=')
     bare = cell_for(
-        Move("point", "up", 38.1, "inch"), vest, vest.work(), points("front.shoulder_tip"), names=("lesson",)
+        ChosenMove("point", "up", 38.1, "inch"), vest, vest.work(), points("front.shoulder_tip"), names=("lesson",)
     )
     assert bare.parameters[0].startswith('lesson.length("shoulder_lift", "1.5 in", least="0 in", most=')
     assert run(vest, bare.source).value("shoulder_lift") == pytest.approx(38.1)
@@ -183,7 +183,7 @@ def test_a_lesson_in_another_language_gets_its_steps_in_it(vest: Lesson, code: s
     sources = []
     with speaking(code):
         for case in CASES:
-            cell = written(vest, Move(case.name, case.way), case.chosen)
+            cell = written(vest, ChosenMove(case.name, case.way), case.chosen)
             assert "[en]" not in cell.source, case
             sources.append(cell.source)
     formatted("\n\n\n".join(sources))
@@ -198,7 +198,9 @@ def polygon(piece: Piece) -> Polygon:
 
 def test_a_raised_point_lies_that_much_higher(vest: Lesson) -> None:
     before = dict(vest.work().piece("front").points)["shoulder_tip"]
-    front = run(vest, written(vest, Move("point", "up", 15.0), points("front.shoulder_tip")).source).piece("front")
+    front = run(vest, written(vest, ChosenMove("point", "up", 15.0), points("front.shoulder_tip")).source).piece(
+        "front"
+    )
     after = dict(front.points)["shoulder_tip"]
     assert (after.x, after.y) == pytest.approx((before.x, before.y + 15.0))
     assert front.edge("shoulder").path.end.distance(after) < 1e-6
@@ -207,7 +209,7 @@ def test_a_raised_point_lies_that_much_higher(vest: Lesson) -> None:
 
 def test_a_line_carried_on_keeps_its_direction(vest: Lesson) -> None:
     old = vest.work().piece("front").edge("shoulder").path
-    new = run(vest, written(vest, Move("extend", "end", 40.0), edges("front.shoulder")).source).piece("front")
+    new = run(vest, written(vest, ChosenMove("extend", "end", 40.0), edges("front.shoulder")).source).piece("front")
     path = new.edge("shoulder").path
     assert path.length == pytest.approx(old.length + 40.0)
     assert abs(path.end_tangent.cross(old.end_tangent)) < 1e-9
@@ -215,7 +217,7 @@ def test_a_line_carried_on_keeps_its_direction(vest: Lesson) -> None:
 
 def test_a_rounded_corner_runs_into_both_edges(vest: Lesson) -> None:
     old = vest.work().piece("front")
-    cell = written(vest, Move("round", amount=50.0), points("front.side_hip"))
+    cell = written(vest, ChosenMove("round", amount=50.0), points("front.side_hip"))
     front = run(vest, cell.source).piece("front")
     names = [edge.name for edge in front.edges]
     assert names[names.index("side") : names.index("hip") + 1] == ["side", "side_round", "hip"]
@@ -227,7 +229,7 @@ def test_a_rounded_corner_runs_into_both_edges(vest: Lesson) -> None:
 
 
 def test_a_parallel_keeps_its_distance(vest: Lesson) -> None:
-    front = run(vest, written(vest, Move("parallel", "inside", 30.0), edges("front.neck")).source).piece("front")
+    front = run(vest, written(vest, ChosenMove("parallel", "inside", 30.0), edges("front.neck")).source).piece("front")
     line = LineString([(p.x, p.y) for p in front.edge("neck").path.points(0.005)])
     path = dict(front.guides)["neck_parallel"]
     from shapely.geometry import Point as Dot
@@ -240,7 +242,7 @@ def test_a_parallel_keeps_its_distance(vest: Lesson) -> None:
 @pytest.mark.parametrize("way", ["after", "before"])
 def test_the_parts_of_a_cut_piece_make_the_whole(vest: Lesson, way: str) -> None:
     whole = polygon(vest.work().piece("front"))
-    cell = written(vest, Move("cut", way, 120.0), edges("front.side", "front.centre"))
+    cell = written(vest, ChosenMove("cut", way, 120.0), edges("front.side", "front.centre"))
     pattern = run(vest, cell.source)
     parts = [polygon(pattern.piece(name)) for name in ("front", "front_part")]
     assert sum(part.area for part in parts) == pytest.approx(whole.area, rel=1e-4)
@@ -256,7 +258,7 @@ def cell_seam(pattern: Pattern) -> str:
 
 
 def test_an_edge_curved_square_is_square(vest: Lesson) -> None:
-    front = run(vest, written(vest, Move("curve", "square", 0.9), edges("front.neck")).source).piece("front")
+    front = run(vest, written(vest, ChosenMove("curve", "square", 0.9), edges("front.neck")).source).piece("front")
     neck, shoulder = front.edge("neck").path, front.edge("shoulder").path
     assert abs(neck.start_tangent.x) > 0.999, "square to the centre line"
     assert abs(neck.end_tangent.dot(shoulder.start_tangent)) < 1e-6
@@ -268,7 +270,7 @@ def test_an_edge_curved_square_is_square(vest: Lesson) -> None:
 def test_in_a_finished_lesson_a_move_follows_the_step_it_is_made_on(wrap_top: Lesson) -> None:
     entries = wrap_top.entries
     try:
-        cell = written(wrap_top, Move("edge", "down", 30.0, after="lower_hem"), edges("front.hem"))
+        cell = written(wrap_top, ChosenMove("edge", "down", 30.0, after="lower_hem"), edges("front.hem"))
         assert 'after="lower_hem"' in cell.source
         formatted(cell.source)
         pattern = run(wrap_top, cell.source)
@@ -286,7 +288,7 @@ def wrap_top_names(lesson: Lesson) -> set[str]:
 
 def test_a_move_at_the_end_keeps_allowances_and_gives_new_edges_theirs(wrap_top: Lesson) -> None:
     pattern = wrap_top.work()
-    cell = cell_for(Move("square", "end down", 40.0), wrap_top, pattern, edges("front.overarm"))
+    cell = cell_for(ChosenMove("square", "end down", 40.0), wrap_top, pattern, edges("front.overarm"))
     assert cell.source, cell.why_not
     assert "front.allow(overarm_square=1 * cm)" in cell.source
     assert 'after="strips"' in cell.source, "steps that sew come after it"
@@ -299,7 +301,10 @@ def test_a_move_at_the_end_keeps_allowances_and_gives_new_edges_theirs(wrap_top:
 def test_a_step_that_then_fails_is_named(wrap_top: Lesson) -> None:
     """The overarm replaced before the sleeve opening is squared from it: a later step says what it misses."""
     cell = cell_for(
-        Move("cut", "after", 100.0, after="lower_hem"), wrap_top, wrap_top.work(), edges("front.side", "front.centre")
+        ChosenMove("cut", "after", 100.0, after="lower_hem"),
+        wrap_top,
+        wrap_top.work(),
+        edges("front.side", "front.centre"),
     )
     assert cell.source == "" and cell.why_not.startswith("Step '")
 
@@ -307,17 +312,21 @@ def test_a_step_that_then_fails_is_named(wrap_top: Lesson) -> None:
 def test_names_are_free_and_made_of_what_is_there(wrap_top: Lesson) -> None:
     pattern = wrap_top.work()
     chosen = points("front.shoulder_tip")
-    cell = cell_for(Move("point", "up", after="overarm"), wrap_top, pattern, chosen)
+    cell = cell_for(ChosenMove("point", "up", after="overarm"), wrap_top, pattern, chosen)
     assert cell.measure == "shoulder_lift_2", "shoulder_lift is a parameter already"
-    own = cell_for(Move("point", "up", title="Lift it", measure="Höhe 1", after="overarm"), wrap_top, pattern, chosen)
+    own = cell_for(
+        ChosenMove("point", "up", title="Lift it", measure="Höhe 1", after="overarm"), wrap_top, pattern, chosen
+    )
     assert (own.title, own.name, own.measure) == ("Lift it", "lift", "hoehe_1")
-    taken = cell_for(Move("point", "up", measure="seam", after="overarm"), wrap_top, pattern, chosen, names=("lift",))
+    taken = cell_for(
+        ChosenMove("point", "up", measure="seam", after="overarm"), wrap_top, pattern, chosen, names=("lift",)
+    )
     assert taken.measure == "seam_2"
 
 
 def test_a_title_with_quotes_and_braces_is_written_soundly(vest: Lesson) -> None:
     title = 'The "lifted" {shoulder} \\ tip'
-    cell = written(vest, Move("point", "up", title=title), points("front.shoulder_tip"))
+    cell = written(vest, ChosenMove("point", "up", title=title), points("front.shoulder_tip"))
     formatted(cell.source)
     assert run(vest, cell.source).steps[-1].title == title
 
@@ -328,26 +337,26 @@ def test_a_title_with_quotes_and_braces_is_written_soundly(vest: Lesson) -> None
 @pytest.mark.parametrize(
     ("move", "chosen", "words"),
     [
-        (Move("point"), edges("front.hip"), "Choose one point"),
-        (Move("point"), [], "Choose one point"),
-        (Move("edge"), edges("front.hip", "front.side"), "Choose one edge"),
-        (Move("edge"), edges("front.centre"), "placed on the fold"),
-        (Move("curve"), edges("front.centre"), "cloth folds straight"),
-        (Move("point", "out"), points("front.centre_hip"), "can only go along it"),
-        (Move("mirror"), edges("front.neck"), "the neck is curved"),
-        (Move("round"), edges("front.neck", "front.side"), "do not meet"),
-        (Move("into"), edges("front.neck", "front.shoulder"), "One edge must lie between"),
-        (Move("between"), points("front.side_hip", "front.side_hip"), "the same place"),
-        (Move("edge"), edges("front.hip", "back.side"), "of the same names"),
-        (Move("opening", amount=0.0), edges("front.side"), "above nothing"),
-        (Move("opening", amount=9000.0), edges("front.side"), "The side is only"),
-        (Move("notch", amount=9000.0), edges("front.side"), "The side is only"),
-        (Move("round", amount=2000.0), points("front.side_hip"), "The hip is only"),
-        (Move("cut"), edges("front.centre", "front.side", "front.hip"), "Choose 2 edges"),
+        (ChosenMove("point"), edges("front.hip"), "Choose one point"),
+        (ChosenMove("point"), [], "Choose one point"),
+        (ChosenMove("edge"), edges("front.hip", "front.side"), "Choose one edge"),
+        (ChosenMove("edge"), edges("front.centre"), "placed on the fold"),
+        (ChosenMove("curve"), edges("front.centre"), "cloth folds straight"),
+        (ChosenMove("point", "out"), points("front.centre_hip"), "can only go along it"),
+        (ChosenMove("mirror"), edges("front.neck"), "the neck is curved"),
+        (ChosenMove("round"), edges("front.neck", "front.side"), "do not meet"),
+        (ChosenMove("into"), edges("front.neck", "front.shoulder"), "One edge must lie between"),
+        (ChosenMove("between"), points("front.side_hip", "front.side_hip"), "the same place"),
+        (ChosenMove("edge"), edges("front.hip", "back.side"), "of the same names"),
+        (ChosenMove("opening", amount=0.0), edges("front.side"), "above nothing"),
+        (ChosenMove("opening", amount=9000.0), edges("front.side"), "The side is only"),
+        (ChosenMove("notch", amount=9000.0), edges("front.side"), "The side is only"),
+        (ChosenMove("round", amount=2000.0), points("front.side_hip"), "The hip is only"),
+        (ChosenMove("cut"), edges("front.centre", "front.side", "front.hip"), "Choose 2 edges"),
     ],
 )
 def test_what_does_not_fit_is_refused_in_plain_words(
-    vest: Lesson, move: Move, chosen: list[Chosen], words: str
+    vest: Lesson, move: ChosenMove, chosen: list[Chosen], words: str
 ) -> None:
     cell = cell_for(move, vest, vest.work(), chosen)
     assert cell.source == "" and cell.pattern is None
@@ -380,7 +389,7 @@ def test_the_menu_answers_with_plain_data(vest: Lesson) -> None:
 def test_the_ghost_is_what_the_cell_draws(vest: Lesson) -> None:
     pattern = vest.work()
     places = arranged(pattern.pieces, {})
-    cell = written(vest, Move("point", "up", 15.0), points("front.shoulder_tip"))
+    cell = written(vest, ChosenMove("point", "up", 15.0), points("front.shoulder_tip"))
     rows = ghost(vest, pattern, cell, places)
     drawn = run(vest, cell.source).piece("front")
     ends = {(round(row[0], 1), round(row[1], 1)) for row in rows}
@@ -465,4 +474,4 @@ def test_small_things() -> None:
     units = ("cm", "mm", "inch")
     assert [length_source(v, "cm", units) for v in (15.0, 6.0, 0.0)] == ["1.5 * cm", "6 * mm", "0 * cm"]
     assert length_source(stepped(10.0, "inch"), "inch", units) == "0.375 * inch"
-    assert replace(Move("point"), way="up").way == "up"
+    assert replace(ChosenMove("point"), way="up").way == "up"

@@ -12,7 +12,7 @@ from PIL import Image
 
 from kit.body.body import Body, Measure
 from kit.geometry import Cubic, Line, Path, Point
-from kit.lesson.pattern import LessonInfo, Pattern, Value
+from kit.lesson.pattern import LessonInfo, ParameterValue, Pattern
 from kit.piece.piece import CutPlan, Edge, Grain, Mark, Notch, Piece, Strip
 
 Render = Callable[..., list[np.ndarray]]
@@ -70,7 +70,7 @@ def make_garment() -> Pattern:
     return Pattern(
         LessonInfo("Tideline wrap top", "tideline-wrap-top", edition="2", date="2026-11"),
         Body("W4", (Measure("bust_girth", 920.0), Measure("back_waist_length", 405.1234, estimated=True))),
-        (Value("sleeve_length", 230.0, "length", 230.0, 50.0, 600.0, "how far the sleeve reaches"),),
+        (ParameterValue("sleeve_length", 230.0, "length", 230.0, 50.0, 600.0, "how far the sleeve reaches"),),
         (
             _body_half("back", "Back", 1, 30, CutPlan(1, fold="centre")),
             _body_half("front", "Front", 2, 90, CutPlan(2, mirrored=True)),

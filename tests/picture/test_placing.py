@@ -19,8 +19,8 @@ from kit.picture.drawn_lines import DrawnLines, inside_span
 from kit.picture.in_the_way import SeenCloth
 from kit.picture.lettered import lettered
 from kit.picture.place import rectangle
-from kit.picture.placing import Place, Waiting, arrange
-from kit.picture.standing import Way, along_line, at_dimension, in_margin, round_point, within
+from kit.picture.placing import TextPlace, WaitingText, arrange
+from kit.picture.standing import WalkedLine, along_line, at_dimension, in_margin, round_point, within
 from tests.picture.label_rules import broken, finished
 
 number = st.floats(-40, 40)
@@ -99,9 +99,9 @@ def test_inside_an_outline(points: Any, x: float, y: float) -> None:
 
 
 def test_of_two_texts_the_one_without_choice_gets_the_place() -> None:
-    free = Place(0, 0, 20, 4, 0, 0.0)
-    only = Waiting(lambda: (free,), 4.0)
-    easy = Waiting(lambda: (free, Place(0, 6, 20, 4, 0, 0.5)), 4.0)
+    free = TextPlace(0, 0, 20, 4, 0, 0.0)
+    only = WaitingText(lambda: (free,), 4.0)
+    easy = WaitingText(lambda: (free, TextPlace(0, 6, 20, 4, 0, 0.5)), 4.0)
     for waiting in ([only, easy], [easy, only]):
         found = arrange(waiting, DrawnLines(8.0))
         assert sum(cost for _, cost in found) == 0.5
@@ -111,8 +111,10 @@ def test_two_texts_move_together_where_one_alone_cannot() -> None:
     """Three places in a row; the middle one is dear for the second, so that both must give way at once."""
     lines = DrawnLines(8.0)
     lines.add(((-5.0, 8.0), (5.0, 8.0)), 1.0)
-    a = Waiting(lambda: (Place(0, 0, 20, 4, 0, 0.0), Place(0, 4.5, 20, 4, 0, 1.0), Place(0, 20, 20, 4, 0, 3.0)), 4.0)
-    b = Waiting(lambda: (Place(0, 1, 20, 4, 0, 0.0), Place(0, 5.0, 20, 4, 0, 1.0)), 4.0)
+    a = WaitingText(
+        lambda: (TextPlace(0, 0, 20, 4, 0, 0.0), TextPlace(0, 4.5, 20, 4, 0, 1.0), TextPlace(0, 20, 20, 4, 0, 3.0)), 4.0
+    )
+    b = WaitingText(lambda: (TextPlace(0, 1, 20, 4, 0, 0.0), TextPlace(0, 5.0, 20, 4, 0, 1.0)), 4.0)
     (one, _), (two, _) = arrange([a, b], lines)
     assert abs(one.y - two.y) >= 4.0
 
@@ -167,7 +169,7 @@ def test_no_text_lies_on_cloth_where_paper_is_free() -> None:
 
 
 def test_leaders_run_level_upright_or_at_45_degrees() -> None:
-    way = Way(((0.0, 0.0), (30.0, 10.0)))
+    way = WalkedLine(((0.0, 0.0), (30.0, 10.0)))
     every = [
         *along_line(way, (40, 5), 5.0),
         *round_point((3, 4), (40, 5), 5.0),
@@ -182,7 +184,7 @@ def test_leaders_run_level_upright_or_at_45_degrees() -> None:
 
 
 def test_places_come_cheapest_first() -> None:
-    way = Way(((0.0, 0.0), (30.0, 10.0), (50.0, -8.0)))
+    way = WalkedLine(((0.0, 0.0), (30.0, 10.0), (50.0, -8.0)))
     for places in (
         along_line(way, (40, 5), 5.0, (0.0, 1.0)),
         round_point((3, 4), (40, 5), 5.0, (1.0, 0.0)),

@@ -18,7 +18,7 @@ from kit.picture.drawing import Dimension, Dot, Drawing, Fill, Label, Stroke
 from kit.picture.filming import GROUNDS, LEAST, filming
 from kit.picture.raster import Raster, raster
 from kit.picture.reveal import NEW, part_of, reveal, seconds, turns
-from kit.picture.staged import Stage
+from kit.picture.staged import StagedDrawing
 from kit.picture.svg_pen import svg
 from kit.picture.theme import PAPER, THEME, contrast
 
@@ -138,7 +138,7 @@ def test_a_step_takes_its_time(step: Drawing) -> None:
 
 
 def test_the_frame_and_the_texts_stay_where_they_are(step: Drawing) -> None:
-    stage = Stage(step, 960, 640)
+    stage = StagedDrawing(step, 960, 640)
     box = re.search(r'viewBox="([^"]+)"', stage.at(1.0))
     texts = set(re.findall(r'<g transform="[^"]+">.*?</text></g>', stage.at(1.0)))
     assert box and texts
@@ -150,13 +150,13 @@ def test_the_frame_and_the_texts_stay_where_they_are(step: Drawing) -> None:
 def test_the_whole_stage_is_the_pens_own_picture(step: Drawing) -> None:
     """The same marks in the same order as the SVG pen draws."""
     for drawing in (step, SEAM):
-        plain, staged = svg(drawing, 960, 640), Stage(drawing, 960, 640).at(1.0)
+        plain, staged = svg(drawing, 960, 640), StagedDrawing(drawing, 960, 640).at(1.0)
         assert re.findall(r' d="[^"]+"', plain) == re.findall(r' d="[^"]+"', staged)
         assert re.findall(r"<text.*?</text>", plain) == re.findall(r"<text.*?</text>", staged)
 
 
 def test_the_browsers_picture_carries_every_turn() -> None:
-    text = Stage(SEAM, 960, 640).svg()
+    text = StagedDrawing(SEAM, 960, 640).svg()
     groups = re.findall(r'<g data-from="([\d.]+)" data-to="([\d.]+)" data-kind="(line|show)">', text)
     assert sum(kind == "line" for *_, kind in groups) == 2
     assert all(0 <= float(a) < float(b) <= 1 for a, b, _ in groups)
@@ -164,7 +164,7 @@ def test_the_browsers_picture_carries_every_turn() -> None:
 
 def test_a_measure_of_no_length_keeps_its_place() -> None:
     drawing = Drawing((*SEAM.items, Dimension(p(50, 50), p(50, 50), "0 cm"), Label("late", p(20, 80), "new")))
-    text = Stage(drawing, 960, 640).svg()
+    text = StagedDrawing(drawing, 960, 640).svg()
     assert ">0 cm<" in text and ">late<" in text
 
 
@@ -175,7 +175,7 @@ def test_pixels_lie_where_the_lines_are() -> None:
     """A square of 100 mm in 200 px, drawn 4 px wide: known pixels are ink, others are not."""
     box = (Line(p(20, 20), p(80, 20)), Line(p(80, 20), p(80, 80)), Line(p(80, 80), p(20, 80)))
     drawing = Drawing((Stroke(box, "cut", closed=True),), bounds=(0.0, 0.0, 100.0, 100.0))
-    pixels = raster(Stage(drawing, 200, 200, ground=False).at(1.0), (200, 200))
+    pixels = raster(StagedDrawing(drawing, 200, 200, ground=False).at(1.0), (200, 200))
     ink = tuple(int(THEME.lines["cut"].colour[i : i + 2], 16) for i in (1, 3, 5))
     for x, y in ((100, 160), (160, 100), (100, 40), (40, 100)):
         assert tuple(pixels[y - 1, x - 1, :3]) == pytest.approx(ink, abs=2)
@@ -187,14 +187,14 @@ def test_arcs_fill_their_area() -> None:
     """A disc of radius 40 px covers pi r^2 pixels."""
     disc = Arc(p(50, 50), 40.0, 0.0, 2 * math.pi)
     drawing = Drawing((Fill((disc,), "right_side"),), bounds=(0.0, 0.0, 100.0, 100.0))
-    pixels = raster(Stage(drawing, 300, 300, ground=False).at(1.0), (300, 300))
+    pixels = raster(StagedDrawing(drawing, 300, 300, ground=False).at(1.0), (300, 300))
     assert pixels[:, :, 3].sum() / 255 == pytest.approx(math.pi * 120**2, rel=0.004)
     assert len(np.unique(pixels[:, :, :3].reshape(-1, 3), axis=0)) > 2, "the cloth's motif is on it"
 
 
 def test_what_is_kept_between_frames_changes_nothing(step: Drawing) -> None:
     for drawing in (step, SEAM):
-        stage, pen = Stage(drawing, 480, 270), Raster((480, 270), "#00b140")
+        stage, pen = StagedDrawing(drawing, 480, 270), Raster((480, 270), "#00b140")
         for share in (0.0, 0.1, 0.35, 0.3, 0.8, 1.0, 1.0):
             assert np.array_equal(pen.draw(stage.at(share)), raster(stage.at(share), (480, 270), "#00b140")), share
 

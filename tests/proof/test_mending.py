@@ -23,7 +23,7 @@ from kit.pausing import Stopped, pausing
 from kit.proof import prove
 from kit.proof.mending import mending
 from kit.proof.prove import errors
-from kit.proof.remedy import Change, Remedy, heading, latest
+from kit.proof.remedy import Remedy, RemedyChange, heading, latest
 from kit.units import parse
 from tests.example import EXAMPLE, notebook_names
 
@@ -310,7 +310,7 @@ def test_against_trying_every_step(now: int, bad: list[float], units: Any) -> No
 
 
 def test_words_in_every_language() -> None:
-    change = Change("turn", "hem turn", "length", 40.0, 58.0, "cm", 58.7375, "least")
+    change = RemedyChange("turn", "hem turn", "length", 40.0, 58.0, "cm", 58.7375, "least")
     said = {}
     for code in ("en", "de", "es", "fr"):
         with speaking(code):
@@ -323,7 +323,7 @@ def test_words_in_every_language() -> None:
         "Hem turn: 5,8 cm (2 5/16 pulg.) como mínimo; ahora 4 cm (1 9/16 pulg.).",
         "Hem turn : au moins 5,8 cm (2 5/16 po), à présent 4 cm (1 9/16 po).",
     ]
-    many = Remedy(tuple(Change(f"p{n}", f"p {n}", "count", 1, 2) for n in range(9)), back=True)
+    many = Remedy(tuple(RemedyChange(f"p{n}", f"p {n}", "count", 1, 2) for n in range(9)), back=True)
     assert str(many) == "Back to 9 values known to be good."
     report = Remedy((change,)).as_dict()
     assert report["changes"] == [{"parameter": "turn", "from": 40.0, "to": 58.0, "way": "least"}]

@@ -12,7 +12,7 @@ from kit.booklet.handover import Handover, SizeRow
 from kit.booklet.ranged import Ranges
 from kit.errors import KitError
 from kit.language import languages
-from kit.proof.ranges import Mixture, Reach
+from kit.proof.ranges import Mixture, RangeTried
 from kit.release.gate import (
     NAMES,
     NotReady,
@@ -75,9 +75,9 @@ def test_ranges_that_do_not_hold() -> None:
     (parameter,) = lesson.parameters
     sound = tuple(Mixture("W4", ()) for _ in range(96))
     wrong = tuple(Mixture("W4", (), "too long") for _ in range(4))
-    holding = Ranges("Vest", "cm", ("W4",), (Reach(parameter, "W4", 3),), (*sound, *wrong))
+    holding = Ranges("Vest", "cm", ("W4",), (RangeTried(parameter, "W4", 3),), (*sound, *wrong))
     assert list(range_reasons(holding)) == []
-    failing = replace(holding, reaches=(Reach(parameter, "W4", 3, ((600.0, "too long"),), 0.0, 300.0),))
+    failing = replace(holding, reaches=(RangeTried(parameter, "W4", 3, ((600.0, "too long"),), 0.0, 300.0),))
     assert [reason.what for reason in range_reasons(failing)] == [
         "Drop fails in W4.",
         "Of 100 settings drawn at random 96 are sound.",

@@ -114,12 +114,12 @@ def test_what_is_sent_reaches_all_and_pages_go_along_until_the_board_is_gone(tmp
 def test_a_draft_is_looked_at_only_while_it_is_allowed(tmp_path: Path) -> None:
     async def work(room: Class) -> None:
         gathering, engine, seats, lines, board = room
-        await gathering.board_heard(board, said.Look(1))
+        await gathering.board_heard(board, said.LookAtDraft(1))
         assert not lines[0].of("look") and board.of("looked")[-1]["drawn"] is None  # the page is not even asked
         await gathering.heard(seats[0], lines[0], said.MayLook(True))
 
         async def look(setting: dict[str, Any] | None, by: int = 0) -> Any:
-            looking = asyncio.create_task(gathering.board_heard(board, said.Look(1)))
+            looking = asyncio.create_task(gathering.board_heard(board, said.LookAtDraft(1)))
             while not lines[0].of("look"):
                 await asyncio.sleep(0.01)
             number = lines[0].told.pop()["for"]
@@ -163,7 +163,7 @@ def test_a_page_that_comes_back_hears_whether_its_pages_are_under_way(tmp_path: 
     async def work(room: Class) -> None:
         gathering, _, seats, lines, _ = room
         assert lines[0].of("welcome")[0]["making"] is False
-        await gathering.heard(seats[0], lines[0], said.Make({}, "a4", True))
+        await gathering.heard(seats[0], lines[0], said.MakePages({}, "a4", True))
         gathering.leave(seats[0], lines[0])
         back = Heard()
         gathering.arrive(seats[0], back)

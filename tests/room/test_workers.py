@@ -17,7 +17,7 @@ import pytest
 
 from kit.room import workers as module
 from kit.room.engine import RoomEngine
-from kit.room.workers import Stopped, TooMany, Workers
+from kit.room.workers import NoAnswer, TooMany, Workers
 
 ECHO = """\
 import json, sys, time
@@ -83,7 +83,7 @@ def test_what_does_not_end_is_stopped_and_costs_its_own_share(what: dict[str, bo
         workers = Workers(stub(), 1, patience=1.0)
         await workers.start()
         before = set(workers.processes)
-        with pytest.raises(Stopped):
+        with pytest.raises(NoAnswer):
             await workers.ask("a", json.dumps(what))
         with pytest.raises(TooMany):  # who asked it waits
             await workers.ask("a", "{}")
@@ -103,7 +103,7 @@ def test_coming_back_does_not_shorten_the_wait_and_good_answers_end_it() -> None
 
         async def refused() -> float:
             """Seconds that who asked what does not end is refused for."""
-            with pytest.raises(Stopped):
+            with pytest.raises(NoAnswer):
                 await workers.ask("a", '{"ever":true}')
             begun = now[0]
             while True:
@@ -120,7 +120,7 @@ def test_coming_back_does_not_shorten_the_wait_and_good_answers_end_it() -> None
         now[0] += 61.0
         await workers.ask("a", "{}")
         assert await refused() == first
-        with pytest.raises(Stopped):
+        with pytest.raises(NoAnswer):
             await workers.ask("a", '{"die":true}')
         workers.forget("a")  # the seat is somebody else's now
         assert await workers.ask("a", "{}") == "{}\n"
@@ -136,7 +136,7 @@ def test_what_takes_longer_has_more_time() -> None:
         workers = Workers(stub(SLOW), 1, patience=1.0)
         await workers.start()
         assert await workers.ask("a", '{"for":2}', slow=True) == "{}\n"
-        with pytest.raises(Stopped):
+        with pytest.raises(NoAnswer):
             await workers.ask("a", '{"for":600}', slow=True)
         await workers.stop()
 
@@ -182,7 +182,7 @@ def test_a_worker_is_tried_again_where_the_machine_had_no_room(monkeypatch: pyte
         told: list[str] = []
         workers = Workers(stub(), 1, tell=told.append)
         await workers.start()
-        with pytest.raises(Stopped):
+        with pytest.raises(NoAnswer):
             await workers.ask("a", '{"die":true}')
         assert await workers.ask("b", "{}") == "{}\n"
         await workers.stop()

@@ -21,8 +21,8 @@ from kit.cli import main
 from kit.errors import KitError
 from kit.language import languages, speaking
 from kit.roster.local import local
-from kit.roster.order import Made, Order, Task, tasks
-from kit.roster.report import Entry, index, table
+from kit.roster.order import MadeSet, Order, Task, tasks
+from kit.roster.report import RowReport, index, table
 from kit.roster.run import RECORD, run_roster, told_left
 from kit.roster.warm import Lost, Warm
 from tests.roster.conftest import napkin_at
@@ -220,7 +220,7 @@ def test_a_kernel_that_is_killed_is_replaced_and_its_body_made_again(pages: Orde
     made: list[int] = []
     with local(pages, 1, lambda line: None) as makes:
         for task, answer in makes(todo):
-            assert isinstance(answer, Made)
+            assert isinstance(answer, MadeSet)
             made.append(task.number)
             if len(made) == 1:
                 crew = makes.__closure__[0].cell_contents  # type: ignore[attr-defined]
@@ -259,7 +259,9 @@ def test_interrupted_it_goes_on_where_it_was(pages: Order, notebook: Path, tmp_p
 
 
 def test_table_and_index_hold_what_is_dangerous_harmless() -> None:
-    entry = Entry(1, 2, "No. 1", "01", "<b>Top", ("pages-a4.pdf",), ("=1+1",), ("<script>",), finished=(("@x", "1"),))
+    entry = RowReport(
+        1, 2, "No. 1", "01", "<b>Top", ("pages-a4.pdf",), ("=1+1",), ("<script>",), finished=(("@x", "1"),)
+    )
     people = parse_people("name,bust,<i>shoes\nAda,96,38\n")
     for language in languages():
         with speaking(language):

@@ -10,12 +10,12 @@ from kit.geometry import Path, Point
 from kit.piece.piece import Mark
 from kit.sewing.order import sew
 from kit.units import mm
-from kit.wear.edges import Edges
+from kit.wear.edges import GarmentLoops
 from tests.wear.garments import lesson_of
 
 
-def left(pattern) -> Edges:
-    return Edges(pattern, sew(pattern)[0])
+def left(pattern) -> GarmentLoops:
+    return GarmentLoops(pattern, sew(pattern)[0])
 
 
 def lengths(loops) -> list[float]:

@@ -24,7 +24,7 @@ from kit.live.canvas.handles import Ground, Probe, chosen
 from kit.live.canvas.shown import View
 from kit.live.canvas.steady import steady
 from kit.live.fragments import plain
-from kit.live.move_cell import MOVES, UNITS, Cell, Move, cell_for, fits, laid, ways_for
+from kit.live.move_cell import MOVES, UNITS, Cell, ChosenMove, cell_for, fits, laid, ways_for
 from kit.live.picked import Chosen, place
 from kit.live.picked import said as edge_said
 from kit.live.tidy_source import stepped
@@ -82,7 +82,7 @@ def menu_answer(
         amount, system = read_amount(asked.get("amount"), kind, lesson.units)
     except KitError as error:
         return answer | {"trouble": str(error)}
-    move = Move(
+    move = ChosenMove(
         name,
         str(asked.get("way", "")),
         amount,

@@ -39,7 +39,7 @@ class View:
 
 
 @dataclass(frozen=True)
-class Shown:
+class ShownPieces:
     """The pieces of a view. `before` are those of the step before, by name; `record` is the step itself."""
 
     pieces: tuple[Piece, ...]
@@ -47,7 +47,7 @@ class Shown:
     record: StepRecord | None
 
 
-def shown(pattern: Pattern, step: str = "", block: Sequence[Piece] = ()) -> Shown:
+def shown(pattern: Pattern, step: str = "", block: Sequence[Piece] = ()) -> ShownPieces:
     """The pieces of `pattern` as they stand after the step of that key, or in the end. `block` is what the lesson
     starts from. A key the pattern has not shows the whole draft."""
     laid = {piece.name: piece for piece in block}
@@ -61,8 +61,8 @@ def shown(pattern: Pattern, step: str = "", block: Sequence[Piece] = ()) -> Show
             here = [laid[piece.name] for piece in record.pieces]
             rest = [piece for piece in laid.values() if piece.name not in {p.name for p in here}]
             touched = [p for p in rest if any(p.name in {q.name for q in r.pieces} for r in pattern.steps)]
-            return Shown(tuple(p for p in (*here, *touched) if p.edges or p.guides), before, record)
-    return Shown(tuple(piece for piece in pattern.pieces if piece.edges), before, None)
+            return ShownPieces(tuple(p for p in (*here, *touched) if p.edges or p.guides), before, record)
+    return ShownPieces(tuple(piece for piece in pattern.pieces if piece.edges), before, None)
 
 
 def labels(pattern: Pattern) -> dict[tuple[str, str], str]:

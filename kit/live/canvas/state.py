@@ -22,7 +22,7 @@ from kit.lesson.scale import Scale
 from kit.live.canvas.handles import Ground, Handle
 from kit.live.canvas.outline import levels, on_body, side_line
 from kit.live.canvas.sewn import Fates, fates
-from kit.live.canvas.shown import Shown, View, arranged, labels, shown
+from kit.live.canvas.shown import ShownPieces, View, arranged, labels, shown
 from kit.live.canvas.steady import steady
 from kit.picture.dart import in_step
 from kit.picture.draft import shown_value
@@ -124,7 +124,9 @@ def ink(theme: Theme) -> dict[str, Any]:
 class _Sheet:
     """The items and numbers of one state, in painting order."""
 
-    def __init__(self, pattern: Pattern, view: View, seen: Shown, places: Mapping[str, Vector], fate: Fates) -> None:
+    def __init__(
+        self, pattern: Pattern, view: View, seen: ShownPieces, places: Mapping[str, Vector], fate: Fates
+    ) -> None:
         self.pattern = pattern
         self.view = view
         self.seen = seen
