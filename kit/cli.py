@@ -20,7 +20,7 @@ from kit.files_cli import add_files
 from kit.fit_cli import add_fit
 from kit.grade_cli import add_grade
 from kit.help_cli import add_help
-from kit.live_cli import add_live
+from kit.live_cli import add_live, add_live_at
 from kit.quick_start import leave_out_address_grammar
 from kit.ranges_cli import add_ranges, check_ranges
 from kit.release_cli import add_release
@@ -103,6 +103,7 @@ def parser() -> argparse.ArgumentParser:
     build.add_argument(
         "--out", type=Path, metavar="DIR", help="folder for the output (out/NAME, or out/NAME-CODE, when left out)"
     )
+    add_live_at(build)
     add_draft(build)
     add_no_paper(build)
     build.add_argument("--timings", action="store_true", help="say how long each stage took")
@@ -248,6 +249,7 @@ def _build(options: argparse.Namespace) -> int:
         language=options.language,
         draft=draft,
         bare=read_no_paper(options.no_paper),
+        live_at=options.live_at,
         timeout=options.timeout,
         progress=lambda line: print(line, flush=True),
     )

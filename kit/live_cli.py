@@ -41,6 +41,17 @@ def add_live(commands: Any, code: str = "") -> None:
     live.set_defaults(run=_live)
 
 
+def add_live_at(command: argparse.ArgumentParser) -> None:
+    """Where a booklet's readers find the page."""
+    command.add_argument(
+        "--live-at",
+        default="",
+        metavar="URL",
+        help="address at which the folder of lessonkit live stands; the booklet leads there, in print with a code for "
+        "a phone's camera",
+    )
+
+
 def _live(options: argparse.Namespace) -> int:
     from kit.page.build import build_page
 

@@ -7,6 +7,7 @@ from pathlib import Path
 from typing import Any
 
 from kit.draft_cli import add_draft, asked_draft
+from kit.live_cli import add_live_at
 from kit.trust_cli import say_code
 
 
@@ -38,12 +39,14 @@ def add_release(commands: Any, code: str = "") -> None:
         default="quick",
         help="try the sliders in three sizes and 75 settings, or as check --ranges does (quick)",
     )
+    add_live_at(command)
     add_draft(command)
     command.add_argument("--timeout", type=int, default=120, metavar="S", help="seconds one cell may take (120)")
     command.set_defaults(run=_release)
 
 
 def _release(options: argparse.Namespace) -> int:
+    from kit.booklet.live_at import read_live_at
     from kit.paper.range_files import read_sizes
     from kit.release.gate import read_allowed
     from kit.release.release import AskedRelease, release
@@ -58,6 +61,7 @@ def _release(options: argparse.Namespace) -> int:
         ranges=options.ranges,
         draft=asked_draft(options),
         timeout=max(1, options.timeout),
+        live_at=read_live_at(options.live_at) if options.live_at else "",
     )
     say_code(options.notebook)
     done = release(options.notebook, options.out, asked, progress=lambda line: print(line, flush=True))

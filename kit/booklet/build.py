@@ -29,6 +29,7 @@ from kit.booklet.forms import FORMS, SCREEN, Form
 from kit.booklet.handover import DRAFTED, alone
 from kit.booklet.html import to_html
 from kit.booklet.impose import impose
+from kit.booklet.live_at import read_live_at
 from kit.booklet.model import Booklet
 from kit.booklet.own_language import spoken
 from kit.booklet.put_in_place import alone_for, put_in_place, writable
@@ -90,6 +91,7 @@ def build(
     language: str | None = None,
     draft: AskedDraft | None = None,
     bare: Sequence[str] | None = None,
+    live_at: str = "",
     progress: Callable[[str], None] = lambda line: None,
     timeout: int = 120,
 ) -> Built:
@@ -100,13 +102,15 @@ def build(
     None: that of the lesson's own words, or English where there is no catalogue for it, and with a region ("de-AT")
     what that region's printers hold instead of A4 and US Letter; `draft` its values, and whether as first cut or as
     corrected (None: corrected); `bare` the pieces that are cut by their measures, as `no_paper` of a lesson (None: as
-    its author chose). Raises `KitError` for whatever stops the build; nothing in `out` has changed then.
+    its author chose); `live_at` the address of the lesson's page on the web, for the booklet to lead to. Raises
+    `KitError` for whatever stops the build; nothing in `out` has changed then.
     """
     began = perf_counter()
     timings: dict[str, float] = {}
     stage = Stages(timings)
     papers = papers_of(region_of(language or ""))
     asked = asked_forms(forms, [paper.name for paper in papers])
+    address = read_live_at(live_at) if live_at else ""
     if language is not None:
         with speaking(language):
             pass  # refuses a language without a catalogue before the notebook runs
@@ -159,7 +163,7 @@ def build(
             lesson = LessonFolder(notebook.resolve().parent)
             look = read_theme(lesson)
             told = (stage, progress, audience)
-            writing = Writing(ran, findings, bought, lesson, look, asked, made, *told, waiting=waiting)
+            writing = Writing(ran, findings, bought, lesson, look, asked, made, *told, waiting=waiting, address=address)
 
             def pages() -> None:
                 with stage("pattern pages"):
@@ -210,6 +214,8 @@ class Writing:
     keep: bool = False
     """Whether the booklet in each form is kept, for who looks at it again."""
     waiting: WaitingTypesetter | None = None
+    address: str = ""
+    """Where the lesson lives on the web."""
     _books: dict[str, Booklet] = field(default_factory=dict)
 
     def all(self, meanwhile: Callable[[], None] = lambda: None) -> None:
@@ -231,7 +237,15 @@ class Writing:
         with self.stage("pictures and words"):
             ran = self.ran
             book = compose(
-                ran.handover, ran.notebook, self.lesson, self.findings, form, self.look, self.bought, self.audience
+                ran.handover,
+                ran.notebook,
+                self.lesson,
+                self.findings,
+                form,
+                self.look,
+                self.bought,
+                self.audience,
+                self.address,
             )
         if self.keep:
             self._books[form.key] = book

@@ -21,6 +21,7 @@ from kit.booklet.flow import flow, numbers
 from kit.booklet.forms import PHONE, PX, SCREEN, Form, PictureRoom
 from kit.booklet.handover import Handover
 from kit.booklet.html import contents
+from kit.booklet.live_at import live_at
 from kit.booklet.live_values import fill_title, live
 from kit.booklet.marking import marking
 from kit.booklet.measuring import measuring, said
@@ -89,15 +90,16 @@ def compose(
     look: BookTheme | None = None,
     bought: Shopping | None = None,
     audience: Audience = "class",
+    address: str = "",
 ) -> Booklet:
     """The booklet of a worked lesson in one `form` and the author's `look`. `folder` is where its pictures may be read;
-    `findings` are the proof's; `bought` its lays and lengths, when they are known already. What only
-    a class wants is left out for "buyers" (kit/booklet/audience.py). Raises `KitError` when a piece cannot be drawn
-    with its allowances."""
+    `findings` are the proof's; `bought` its lays and lengths, when they are known already. What only a class wants is
+    left out for "buyers" (kit/booklet/audience.py); `address` is where the lesson lives on the web ("": nowhere).
+    Raises `KitError` when a piece cannot be drawn with its allowances."""
     cells = cells_for(notebook, audience)
     with naming(dict(given.names)), knowing(dict(given.genders)), ruled(ruling_of(given.pattern)):
         bought = bought or shopping(given)
-        return _composed(given, cells, folder, findings, form, look or BookTheme(), bought, audience)
+        return _composed(given, cells, folder, findings, form, look or BookTheme(), bought, audience, address)
 
 
 def _composed(
@@ -109,6 +111,7 @@ def _composed(
     look: BookTheme,
     bought: Shopping,
     audience: Audience,
+    address: str,
 ) -> Booklet:
     pattern = given.pattern
     info = pattern.lesson
@@ -164,6 +167,7 @@ def _composed(
         licence=info.licence,
         credits=info.credits,
         left_out=(*given.notes, *dict.fromkeys(folder.left_out)),
+        live_at=live_at(address, given) if address else None,
     )
     if audience == "buyers":
         book = for_buyers(book)

@@ -247,6 +247,17 @@ class FitNote:
 
 
 @dataclass(frozen=True)
+class LiveAt:
+    """Where the lesson lives on the web: the `address` that opens it, how it is `shown` on paper, a sentence on what it
+    is for, and its `code` for a phone's camera."""
+
+    address: str
+    shown: str
+    said: str
+    code: Picture
+
+
+@dataclass(frozen=True)
 class IndexEntry:
     """A measure and the steps that use it: (step number, key)."""
 
@@ -302,3 +313,4 @@ class Booklet:
     credits: tuple[str, ...]
     left_out: tuple[str, ...] = field(default=())
     apart: tuple[SheetStep, ...] = field(default=())
+    live_at: LiveAt | None = None

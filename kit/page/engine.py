@@ -15,6 +15,7 @@ the reader's setting:
 | --- | --- |
 | about | the lesson: title, edition, sizes, sliders, measurements, exercises, languages, the page's words |
 | draw | the picture of one step (SVG) and what it shows in words, its sentences and measures, where sliders stand |
+| data | the same picture as numbers: its lines, points and texts in mm to the last digit (`kit/page/as_data.py`) |
 | prove | findings, finished measurements with their ease, how far each exercise is, cloth to buy |
 | mend | what mends a draft that is refused or fails its proof, each with the values that do so |
 | body | a body as typed: values read, estimates, what is wrong beside each, advice on its size, the tape pictures |
@@ -49,6 +50,7 @@ from kit.lesson.own_words import Translator
 from kit.lesson.pattern import Pattern
 from kit.lesson.word_file import path_of, read_words
 from kit.lesson.working import work
+from kit.page.as_data import drawing_data
 from kit.page.exercises import Exercises
 from kit.page.opened import opened
 from kit.page.setting import (
@@ -118,6 +120,7 @@ class Engine:
         self._tasks: dict[str, Callable[[Mapping[str, Any]], Answer]] = {
             "about": self._about,
             "draw": self._draw,
+            "data": self._data,
             "prove": self._prove,
             "mend": self._mend,
             "body": self._body,
@@ -220,10 +223,8 @@ class Engine:
     def _draw(self, asked: Mapping[str, Any]) -> Answer:
         worked = self._worked(asked)
         pattern = worked.pattern
-        step = asked.get("step")
-        step = step if isinstance(step, dict) else {}
         with naming(worked.names):
-            shot, number = self._shot(pattern, step)
+            shot, number = self._shot(pattern, asked.get("step"))
             made: Answer = {
                 "step": {"kind": shot.kind, "key": shot.key, "picture": shot.picture, "pictures": shot.pictures},
                 "number": number,
@@ -242,9 +243,16 @@ class Engine:
                 made["alt"] = drawing.alt
         return made
 
-    def _shot(self, pattern: Pattern, step: Mapping[str, Any]) -> tuple[PlayerPicture, int]:
+    def _data(self, asked: Mapping[str, Any]) -> Answer:
+        worked = self._worked(asked)
+        with naming(worked.names):
+            shot, number = self._shot(worked.pattern, asked.get("step"))
+            return {"number": number, "drawing": drawing_data(shot.draw()) if shot.draw else None}
+
+    def _shot(self, pattern: Pattern, asked: object) -> tuple[PlayerPicture, int]:
         """The picture asked for, and the number of its step among all; the first one where there is none such. Picture
         -1 is a step's last."""
+        step: Mapping[str, Any] = asked if isinstance(asked, dict) else {}
         places = [("draft", record.key) for record in pattern.steps] + [
             ("sew", record.key) for record in pattern.sewing
         ]

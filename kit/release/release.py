@@ -84,6 +84,8 @@ class AskedRelease:
     ranges: str = "quick"
     draft: AskedDraft | None = None
     timeout: int = 120
+    live_at: str = ""
+    """The address of the lesson's page on the web, which the booklets lead to."""
 
 
 @dataclass(frozen=True)
@@ -233,6 +235,7 @@ class _Work:
                 self.progress,
                 self.asked.audience,
                 keep=True,  # the previews show pages of one that was printed
+                address=self.asked.live_at,
             )
             writing.all()
             for path in sorted(item for item in made.iterdir() if item.is_file()):

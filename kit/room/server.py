@@ -25,6 +25,7 @@ import tornado.netutil
 from tornado.httputil import url_concat
 from tornado.iostream import IOStream
 
+from kit.booklet.qr import qr_svg
 from kit.errors import KitError
 from kit.language import known_language, speaking
 from kit.room import said
@@ -35,7 +36,6 @@ from kit.room.gate import STRICT, Door, Gate, GuardedPage, Mine, Missing, ShownF
 from kit.room.gathering import TICK, Gathering
 from kit.room.lines import BoardLine, StudentLine
 from kit.room.makings import Makings
-from kit.room.qr import qr_svg
 from kit.room.seats import Seats
 from kit.room.shown import shown
 from kit.room.workers import Workers, command

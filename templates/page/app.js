@@ -242,10 +242,23 @@ function begin() {
   engine.ask({ ...setting(), values: {}, body: state.own || !state.size ? {} : { size: state.size }, do: "about" }, (told) => {
     if (told.busy) return setTimeout(begin, 3000); // a class's machine has no time just now
     if (!told.ok) return forget();
+    if (asked_for(told)) return begin();
     furnish(told);
     state.step = state.step || told.steps[0];
     draw();
   });
+}
+
+// The size an address asks for is taken once: what the reader chooses afterwards stands.
+function asked_for(told) {
+  const size = from.size;
+  from.size = "";
+  if (!size) return false;
+  history.replaceState(null, "", location.pathname);
+  if (!told.sizes.includes(size) || (!state.own && state.size === size)) return false;
+  Object.assign(state, { size, own: false });
+  keep();
+  return true;
 }
 
 // What was kept does not fit this lesson any more.
@@ -343,6 +356,7 @@ async function start() {
   page = await found.json();
   state.language = page.own;
   recall();
+  from.size = new URLSearchParams(location.search).get("size") || ""; // a booklet's code leads here
   if (!page.languages[state.language]) state.language = page.own;
   if (state.step && typeof state.step.key !== "string") state.step = null;
   speak();

@@ -17,6 +17,7 @@ import shutil
 import sys
 import threading
 from collections.abc import Iterator
+from contextlib import contextmanager
 from pathlib import Path
 from random import Random
 from typing import Any
@@ -26,10 +27,12 @@ from axe_playwright_python.sync_playwright import Axe
 from playwright.sync_api import Browser, Page, Route, expect
 
 from kit.errors import KitError
+from kit.live.class_source import class_source
 from kit.page.build import build_page
 from kit.page.bundle import unpacked, zipped
 from kit.page.core import core
 from kit.page.engine import Engine
+from tests.both_pythons import Apart, settings
 
 sys.path.insert(0, str(Path(__file__).parent))
 from lab import PATIENCE
@@ -54,6 +57,18 @@ def folder(tmp_path_factory: pytest.TempPathFactory, root: Path) -> Path:
     out = tmp_path_factory.mktemp("page") / "wrap"
     build_page(root / "example_notebooks" / "tideline_wrap_top.ipynb", out, spoken=["en", "de"])
     return out
+
+
+@contextmanager
+def serving(folder: Path) -> Iterator[str]:
+    """The address of a server of static files that ends with the block."""
+    server = http.server.ThreadingHTTPServer(("127.0.0.1", 0), functools.partial(Quiet, directory=str(folder)))
+    threading.Thread(target=server.serve_forever, daemon=True).start()
+    try:
+        yield f"http://127.0.0.1:{server.server_port}/"
+    finally:
+        server.shutdown()
+        server.server_close()
 
 
 @pytest.fixture(scope="module")
@@ -145,8 +160,10 @@ def test_a_visit_loads_each_file_once_and_little(folder: Path, browser: Browser)
 
     server = http.server.ThreadingHTTPServer(("127.0.0.1", 0), functools.partial(Counting, directory=str(folder)))
     threading.Thread(target=server.serve_forever, daemon=True).start()
-    reader = Reader(browser, f"http://127.0.0.1:{server.server_port}/", guarded=False)
+    reader = Reader(browser, f"http://127.0.0.1:{server.server_port}/?size=W6", guarded=False)
     try:
+        expect(reader.page.locator("#size")).to_have_value("W6")  # as a booklet's code asks
+        assert reader.page.url.endswith(f":{server.server_port}/")
         reader.page.wait_for_selector("html[data-kept]", state="attached")
         large = [path.rsplit("/", 1)[-1] for path in asked if path.endswith((".lzma", ".asm.mjs"))]
         assert sorted(large) == ["kit.zip.lzma", "pyodide.asm.mjs", "pyodide.asm.wasm.lzma", "python.zip.lzma"]
@@ -159,6 +176,7 @@ def test_a_visit_loads_each_file_once_and_little(folder: Path, browser: Browser)
         before = len(asked)
         reader.page.reload()
         reader.settled()
+        expect(reader.page.locator("#size")).to_have_value("W6")
         assert not [path for path in asked[before:] if path.endswith((".lzma", ".mjs"))]
         assert reader.errors == []
     finally:
@@ -275,33 +293,37 @@ def test_it_is_accessible_and_fits(reader: Reader, size: dict[str, int], out_fol
     assert box is not None and box["y"] > -1 and box["y"] + box["height"] < size["height"]  # still in sight
 
 
-def test_it_says_what_cpython_says(reader: Reader, root: Path, folder: Path) -> None:
-    """Twelve settings drawn at random: sliders within their ends, sizes and bodies, any step. Numbers of the drawing
-    may differ by 1e-9 mm; they are written to fewer places, so that the text must be the same."""
+def test_it_says_what_cpython_says(reader: Reader, root: Path, folder: Path, tmp_path: Path, browser: Browser) -> None:
+    """Forty settings and bodies drawn at random, over two lessons: the same sentences and findings, and the same
+    drawings to 1e-9 mm before their texts are placed; tests/bench/page_truth.py asks 200 of every lesson."""
     told = json.loads(next(folder.glob("edition-*/engine.json")).read_text("utf-8"))
-    engine = Engine(
+    wrap = Engine(
         root / "example_notebooks" / "tideline_wrap_top.ipynb", offered=told["languages"], cloth=told["cloth"]
     )
-    random = Random(20261130)
-    about = json.loads(engine.answer('{"do":"about"}'))
-    sliders = json.loads(engine.answer('{"do":"draw"}'))["sliders"]
-    for _ in range(12):
-        values = {
-            each["name"]: random.uniform(each["least"], each["most"])
-            for each in random.sample(sliders, 3)
-            if each["name"] != "wrap_share"
-        }
-        bust = random.uniform(80, 120)
-        body = random.choice(
-            [{"size": random.choice(about["sizes"])}, {"name": "Ines", "typed": {"bust_girth": f"{bust:.1f} cm"}}]
-        )
-        setting = {"values": values, "body": body, "language": random.choice(["en", "de"])}
-        for message in (
-            {"do": "draw", "step": {**random.choice(about["steps"]), "picture": 1}, "room": [390, 372], **setting},
-            {"do": "prove", **setting},
-        ):
-            here = json.loads(engine.answer(json.dumps(message)))
-            assert reader.ask(**message) == here, message
+    assert _apart(wrap, reader).other == []
+    copy = shutil.copytree(folder, tmp_path / "skirt")
+    source = class_source(root / "example_notebooks" / "eddy_skirt.ipynb", "lesson.ipynb")
+    next(copy.glob("edition-*/lesson.zip")).write_bytes(zipped(source.files))
+    (tmp_path / "lesson.ipynb").write_bytes(source.files["lesson.ipynb"])
+    skirt = Engine(tmp_path / "lesson.ipynb", offered=told["languages"], cloth=told["cloth"])
+    with serving(copy) as address:
+        other = Reader(browser, address)
+        try:
+            assert _apart(skirt, other).other == []
+        finally:
+            other.context.close()
+
+
+def _apart(engine: Engine, reader: Reader) -> Apart:
+    def here(message: dict[str, Any]) -> dict[str, Any]:
+        made: dict[str, Any] = json.loads(engine.answer(json.dumps(message)))
+        return made
+
+    found = Apart()
+    for setting in settings(engine, here, Random(20261130), 20):
+        found.compare(here, lambda message: reader.ask(**message), setting)
+    assert found.asked == 20 and found.refused < 10 and reader.strange == []
+    return found
 
 
 def test_a_step_that_does_not_end_is_stopped(browser: Browser, folder: Path, tmp_path: Path) -> None:

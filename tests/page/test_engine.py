@@ -14,6 +14,7 @@ from kit import open_lesson
 from kit.body.file import load_body
 from kit.page.engine import Engine
 from kit.picture.draft import step_drawing
+from kit.picture.drawing import Dimension, Label
 from kit.proof import prove
 from kit.units import both
 
@@ -65,6 +66,22 @@ def test_nothing_of_one_setting_is_left_in_the_next(wrap: Engine) -> None:
     ask(wrap, do="draw", values={"sleeve_length": 300}, body={"size": "W8"}, units="inch", language="de")
     ask(wrap, do="draw", body={"name": "Ines", "typed": {"bust_girth": "94 cm", "height": "150 cm"}})
     assert ask(wrap, do="draw") == first
+
+
+def test_a_picture_as_numbers(wrap: Engine) -> None:
+    """Those that the kit draws with, whole, texts before they are placed."""
+    lesson = open_lesson(ROOT / "example_notebooks" / "tideline_wrap_top.ipynb")
+    record = lesson.work(values={**lesson.values, "sleeve_length": 217.3}).steps[0]
+    told = ask(wrap, do="data", values={"sleeve_length": 217.3}, step={"kind": "draft", "key": record.key})["drawing"]
+    drawing = step_drawing(record, "cm")
+    assert [item[0] for item in told["items"]] == [type(item).__name__ for item in drawing.items]
+    for item, mine in zip(told["items"], drawing.items, strict=True):
+        if isinstance(mine, Label):
+            assert item[1:3] == [mine.text, ["Point", mine.at.x, mine.at.y]]
+        if isinstance(mine, Dimension):
+            ends = [["Point", end.x, end.y] for end in (mine.start, mine.end)]
+            assert item[1:4] == [*ends, mine.text]
+    assert any(isinstance(item, Dimension) for item in drawing.items) and told["alt"] == drawing.alt
 
 
 def test_every_picture_is_reached(wrap: Engine) -> None:

@@ -11,9 +11,9 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from kit import KitError
+from kit.booklet.qr import QUIET, modules, qr_svg
 from kit.room import codes, said
 from kit.room.addresses import checked_name, hosts
-from kit.room.qr import QUIET, modules, qr_svg
 from kit.room.rates import Bucket, Buckets
 from kit.room.seats import NoSeat, Seat, Seats
 from kit.room.server import Options

@@ -1,0 +1,84 @@
+"""A lesson worked in two Pythons: settings and bodies drawn at random, and how far apart the answers are.
+
+CPython's mathematics comes from the C library of the machine, the browser's from musl compiled to WebAssembly; both
+are allowed to differ in the last bit, and `sum` of floats is another one from Python 3.12 on.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator
+from dataclasses import dataclass, field
+from random import Random
+from typing import Any
+
+from kit.page.engine import Engine
+
+NEAR = 1e-9
+"""mm that a number may be another in the browser."""
+Ask = Callable[[dict[str, Any]], dict[str, Any]]
+
+
+def settings(engine: Engine, ask: Ask, random: Random, count: int) -> Iterator[dict[str, Any]]:
+    """`count` settings: up to four sliders anywhere within their ends, a size or a body of one's own (measurements of a
+    size, up to an eighth smaller or larger each), units, and any picture of any step."""
+    about = ask({"do": "about"})
+    sliders = ask({"do": "draw"})["sliders"]
+    used = [each["name"] for each in about["measures"] if each["used"]]
+    chart = engine.lesson.sizes
+    for _ in range(count):
+        values = {}
+        for each in random.sample(sliders, min(random.randint(1, 4), len(sliders))):
+            values[each["name"]] = random.randint(each["first"], each["last"]) * each["size"]
+        body: dict[str, Any] = {}
+        if about["sizes"]:
+            size = random.choice(about["sizes"])
+            known = [name for name in used if name in chart[size]]
+            typed = {
+                name: f"{chart[size][name] * random.uniform(0.875, 1.125) / 10:.1f} cm"
+                for name in (*chart.keys, *random.sample(known, random.randint(0, len(known))))
+                if name in known
+            }
+            body = random.choice([{"size": size}, {"name": "Ines", "typed": typed}])
+        units = random.choice(("cm", "inch"))
+        step = {**random.choice(about["steps"]), "picture": random.choice((1, -1))}
+        yield {"values": values, "body": body, "units": units, "step": step, "room": [390, 372]}
+
+
+@dataclass
+class Apart:
+    """What two Pythons answered: how many settings were `asked`, how many of them were `refused` by both, how many
+    pictures had every text in the same place (`placed`), the `farthest` that numbers were apart, in mm, and what else
+    was not the same (`other`)."""
+
+    asked: int = 0
+    refused: int = 0
+    placed: int = 0
+    farthest: float = 0.0
+    other: list[str] = field(default_factory=list)
+
+    def compare(self, here: Ask, there: Ask, setting: dict[str, Any]) -> None:
+        """Ask both for the picture in words, its numbers, and the proof."""
+        self.asked += 1
+        for wanted in ("draw", "data", "prove"):
+            message = {"do": wanted, **setting}
+            mine, its = here(message), there(message)
+            if wanted == "draw":
+                self.refused += not mine["ok"]
+                self.placed += mine.pop("svg", "") == its.pop("svg", "")
+            self.tell(mine, its, f"{wanted} {setting}")
+
+    def tell(self, mine: Any, its: Any, where: str) -> None:
+        """Compare two answers part by part."""
+        numbers = [isinstance(each, int | float) and not isinstance(each, bool) for each in (mine, its)]
+        if all(numbers):
+            self.farthest = max(self.farthest, abs(mine - its))
+            if not abs(mine - its) <= NEAR:
+                self.other.append(f"{where}: {mine!r} is {its!r} in the browser")
+        elif isinstance(mine, dict) and isinstance(its, dict) and mine.keys() == its.keys():
+            for key in mine:
+                self.tell(mine[key], its[key], f"{where} > {key}")
+        elif isinstance(mine, list) and isinstance(its, list) and len(mine) == len(its):
+            for number, (one, other) in enumerate(zip(mine, its, strict=True)):
+                self.tell(one, other, f"{where} > {number}")
+        elif mine != its:
+            self.other.append(f"{where}: {mine!r} is {its!r} in the browser")
