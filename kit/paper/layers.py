@@ -23,6 +23,7 @@ from kit.picture.drawing import StrokeRole
 
 _LONG, _FIVE, _ONE, _GAP = 8.0, 3.0, 0.7, 1.3
 _WIDTHS = (0.42, 0.72)
+_FINE = 0.5  # of its width, where lines bunch
 
 
 @dataclass(frozen=True)
@@ -43,9 +44,11 @@ def size_ink(place: int) -> Ink:
     return Ink(_WIDTHS[(place + 1) % 2], 0.0, tuple(dash))
 
 
-def size_look(place: int) -> Look:
-    """The look of what belongs to that size alone."""
-    inks: Mapping[StrokeRole, Ink] = {**INKS, "cut": size_ink(place)}
+def size_look(place: int, *, fine: bool = False) -> Look:
+    """The look of what belongs to that size alone; `fine` on a piece whose lines bunch."""
+    ink = size_ink(place)
+    cut = Ink(ink.width * _FINE, ink.grey, ink.dash) if fine else ink
+    inks: Mapping[StrokeRole, Ink] = {**INKS, "cut": cut}
     return Look(inks)
 
 

@@ -21,7 +21,9 @@ from kit.diagnostic import message
 from kit.errors import KitError
 from kit.geometry import Line, Motion, Point
 from kit.language import say
+from kit.lesson.lengthen_lines import height_of, lengthen_lines, level_lines
 from kit.lesson.pattern import Pattern
+from kit.paper.bunched import orders
 from kit.paper.papers import A0, A4, LETTER, Paper
 from kit.paper.request import PageRequest
 from kit.paper.shared_lines import SharedPart, shared
@@ -36,6 +38,8 @@ from kit.wording.lists import listed
 
 _CLOSER = 0.8
 _LINE = 0.5  # half the width of the heaviest line, and a little
+_OFTEN = 0.2  # the share of lines in bunches from which a piece's lines are fine
+_LEVELLED = 25.0  # mm that a lengthen line may be moved to lie where other sizes have it
 
 
 @dataclass(frozen=True)
@@ -43,7 +47,7 @@ class NestedPiece:
     """One piece in all sizes. `pieces` and `motions` go by size (None: that size has no such piece); a motion takes
     the piece's own mm to the nest's. `parts` are its lines, `stitches` its stitch lines in the same manner, `names`
     the name of a size in its own lines, `text` what is written on the piece; `corners` is the line around it all,
-    `areas` what is cut out, by size (shapely)."""
+    `areas` what is cut out, by size (shapely); `orders` tells the order of lines that bunch, which are drawn `fine`."""
 
     pieces: tuple[Piece | None, ...]
     motions: tuple[Motion, ...]
@@ -53,6 +57,8 @@ class NestedPiece:
     text: tuple[Item, ...]
     corners: tuple[Point, ...]
     areas: tuple[Any, ...]
+    orders: tuple[Part, ...] = ()
+    fine: bool = False
 
     @property
     def piece(self) -> Piece:
@@ -68,7 +74,7 @@ class NestedPiece:
     @property
     def items(self) -> tuple[Item, ...]:
         """Everything drawn, in the nest's mm."""
-        parts = (*self.parts, *self.stitches, *self.names)
+        parts = (*self.parts, *self.stitches, *self.names, *self.orders)
         return tuple(item for part in parts for item in part.items) + self.text
 
 
@@ -173,6 +179,7 @@ def _nested(pieces: tuple[Piece | None, ...], whole: Nest) -> NestedPiece:
     edges = {f"{piece.name}.{edge.name}" for piece in has for edge in piece.edges}
     found = iter(_alignment(has))
     motions = tuple(Motion() if piece is None else next(found) for piece in pieces)
+    pieces = _one_level(pieces, motions, whole)
     drawings = [
         () if piece is None else moved(piece_lines(piece, pattern), motion)
         for piece, motion, pattern in zip(pieces, motions, whole.patterns, strict=True)
@@ -195,12 +202,15 @@ def _nested(pieces: tuple[Piece | None, ...], whole: Nest) -> NestedPiece:
         [_closed(piece.outline.points(0.2), motion) for piece, motion in zip(pieces, motions, strict=True) if piece]
     )
     text = _words(_smallest(has), whole, said, _largest(shared_area), _largest(inner), [part.items for part in parts])
-    names = size_names(parts, whole.sizes, [item for item in text if isinstance(item, Label)])
+    words = [item for item in text if isinstance(item, Label)]
+    names = size_names(parts, whole.sizes, words)
+    words += [item for part in names for item in part.items if isinstance(item, Label)]
+    told = orders(parts, whole.sizes, whole.places, shapely.union_all(areas), words)
     around: Any = shapely.union_all(areas).buffer(_LINE, quad_segs=2).simplify(0.1)
     if around.geom_type != "Polygon":
         around = around.convex_hull
     corners = tuple(Point(x, y) for x, y in around.exterior.coords[:-1])
-    return NestedPiece(pieces, motions, parts, stitches, names, text, corners, by_size)
+    return NestedPiece(pieces, motions, parts, stitches, names, text, corners, by_size, told.parts, told.share > _OFTEN)
 
 
 def _stitch(item: Item, edges: set[str]) -> bool:
@@ -291,6 +301,40 @@ def _anchors(piece: Piece, common: Sequence[str]) -> list[str]:
 # ---- once for all sizes ------------------------------------------------------------------------------------
 
 
+def _one_level(pieces: Sequence[Piece | None], motions: Sequence[Motion], whole: Nest) -> tuple[Piece | None, ...]:
+    """The pieces with their lengthen lines at the height that the middle size has them at, where those of all sizes lie
+    close together: one line serves all of them then, as it does a stack of patterns cut through at once. Any height
+    between the same two levels will do (`kit.lesson.lengthen_lines`)."""
+    lines = [
+        () if piece is None else lengthen_lines(piece, pattern.pieces)
+        for piece, pattern in zip(pieces, whole.patterns, strict=True)
+    ]
+    keys = [tuple((line.upper, line.lower) for line in own) for own, piece in zip(lines, pieces, strict=True) if piece]
+    if not keys[0] or any(each != keys[0] for each in keys) or len(set(keys[0])) < len(keys[0]):
+        return tuple(pieces)
+    has = [at for at, piece in enumerate(pieces) if piece is not None]
+    middle = has[len(has) // 2]
+    moved_lines = [list(own) for own in lines]
+    for number in range(len(keys[0])):
+        home = motions[middle](lines[middle][number].path.start)
+        for at in has:
+            piece, line = pieces[at], lines[at][number]
+            assert piece is not None
+            height = height_of(piece, motions[at].inverse()(home))
+            own = level_lines(piece, height)
+            if len(own) != 1 or abs(height - height_of(piece, line.path.start)) > _LEVELLED:
+                break
+            moved_lines[at][number] = replace(line, path=own[0])
+        else:
+            continue
+        for at in has:
+            moved_lines[at][number] = lines[at][number]
+    return tuple(
+        None if piece is None else replace(piece, lengthen=tuple(own))
+        for piece, own in zip(pieces, moved_lines, strict=True)
+    )
+
+
 def _one_grain(drawings: Sequence[tuple[Item, ...]], inside: Any) -> list[tuple[Item, ...]]:
     """Grainlines and fold brackets differ from size to size only in where they stand: where they run the same way in
     all, one serves all. It lies in every size; a grainline for which there is none is drawn anew across the paper
@@ -365,8 +409,8 @@ def _words(
 
 
 def sized(each: NestedPiece, size: int) -> tuple[Item, ...]:
-    """What is drawn of one size, in the nest's mm: its lines, stitch lines and name."""
-    parts = (*each.parts, *each.stitches, *each.names)
+    """What is drawn of one size, in the nest's mm: its lines, stitch lines, name and the orders it stands in."""
+    parts = (*each.parts, *each.stitches, *each.names, *each.orders)
     return tuple(item for part in parts if size in part.sizes for item in part.items if not isinstance(item, Fill))
 
 

@@ -38,7 +38,7 @@ _ROW = 2.15
 _SAMPLE = 17.0
 _SQUARE = 6.0  # mm: the most that a page is high in a small plan
 _NEEDED = 0.85  # its grey there, if it is needed
-_NOTES = ("sizes_count", "sizes_shared", "sizes_layers", "sizes_allowances", "sizes_print")
+_NOTES = ("sizes_count", "sizes_shared", "sizes_bunch", "sizes_layers", "sizes_allowances", "sizes_print")
 
 
 def nest_content(made: Nest, laid: Sheet) -> bytes:
@@ -48,15 +48,15 @@ def nest_content(made: Nest, laid: Sheet) -> bytes:
     title = say("paper.document", title=made.pattern.lesson.title, edition=edition_line(made.pattern))
     canvas = new_canvas(target, laid.width, laid.height, title)
     shelf = Shelf(size_layers(made.sizes) if made.several else ())
-    looks = [size_look(place) for place in made.places]
+    looks = {fine: [size_look(place, fine=fine) for place in made.places] for fine in (False, True)}
     for each, placement in zip(made.pieces, laid.placements, strict=True):
         canvas.saveState()
         a, b, d, e, x, y = placement.matrix
         canvas.transform(a, d, b, e, x * MM, y * MM)
-        for stitches, parts in ((True, each.stitches), (False, each.parts), (False, each.names)):
+        for stitches, parts in ((True, each.stitches), (False, each.parts), (False, each.names), (False, each.orders)):
             for part in parts:
                 with shelf.on(canvas, _layers(made, part, stitches)):
-                    draw(canvas, part.items, _look(part, looks, made.several))
+                    draw(canvas, part.items, _look(part, looks[each.fine], made.several))
         draw(canvas, each.text)
         canvas.restoreState()
     canvas.showPage()
@@ -185,7 +185,11 @@ def _sizes_page(canvas: Canvas, made: Nest, laid: Sheet, pages: PagePlan, before
         write(canvas, said, x, y, fitted(said, 2.2, end - x, bold=True), bold=True)
     y -= 2
     rule(canvas, left, y, right, y, Ink(0.25))
-    high = min(9.0, max(5.2, (y - paper.margin_y - 18) / (len(made.sizes) + 1)))
+    # The rows leave room for the small plans below, if they can.
+    alike = len(set(needed.values()))
+    in_row = max(1, int((right - left) // (pages.columns * 0.75 * _SQUARE + 8.0)))
+    below = 18 + math.ceil(alike / in_row) * (pages.rows * 0.5 * _SQUARE + 8.0)
+    high = min(9.0, max(5.2, (y - paper.margin_y - below) / (len(made.sizes) + 1)))
     for size, place in zip(made.sizes, made.places, strict=True):
         y -= high
         write(canvas, size, left, y, 3.0, bold=True)

@@ -276,7 +276,7 @@ def test_a_layer_alone_shows_that_size_and_no_other(
         own.append(
             lines(moved([*drawn, *signs], motion), "cut", "stitch", "fold", "notch", "mark", "lengthen", "grain")
         )
-        texts = [*each.text, *(i for p in each.names for i in p.items)]
+        texts = [*each.text, *(i for p in (*each.names, *each.orders) for i in p.items)]
         for item in moved(texts, motion):
             if isinstance(item, Label):
                 wide, high = label_size(item)

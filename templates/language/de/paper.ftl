@@ -133,6 +133,7 @@ paper-sizes_find = Die eigene Größe finden
 paper-sizes_hold = Diese Seiten enthalten die Größen { $sizes } von „{ $title }“, übereinander gezeichnet.
 paper-sizes_count = Die Zeichen zwischen zwei langen Strichen zählen: ein Punkt ist eins, ein kurzer Strich fünf. Gerade Größen sind dicker als ungerade.
 paper-sizes_shared = Eine durchgezogene Linie ist gemeinsam: sie gehört zu jeder Größe, deren Linie in sie mündet. Der Name einer Größe steht hier und da in ihrer Linie; die eigene Linie vor dem Ausschneiden farbig nachziehen.
+paper-sizes_bunch = Wo Linien für Namen zu dicht beieinander laufen, steht daneben ihre Reihenfolge: ein Strich führt von der zuerst genannten Größe, neben den Worten, über die Linien bis zur letzten.
 paper-sizes_layers = In einem Programm, das Ebenen zeigt, die nicht benötigten Größen ausblenden; die Nahtlinie jeder Größe ist eine eigene Ebene, die ausgeblendet ist, bis man sie einschaltet.
 paper-sizes_allowances = Nahtzugaben sind enthalten; ihre Breiten stehen an den Kanten.
 paper-sizes_print = Nur die Seiten drucken, die für die eigene Größe genannt sind; auf der ersten ist das Testquadrat.

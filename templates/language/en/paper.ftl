@@ -134,6 +134,7 @@ paper-sizes_find = Find your size
 paper-sizes_hold = These pages hold the sizes { $sizes } of { $title }, one over the other.
 paper-sizes_count = Count the marks between two long dashes: a dot is one, a short dash is five. Even sizes are heavier than odd ones.
 paper-sizes_shared = An unbroken line is shared: it belongs to every size whose line runs into it. The name of a size stands in its line here and there; colour your line before you cut.
+paper-sizes_bunch = Where lines run too close together for names, the words beside them tell their order: a leader crosses the lines from the first size named, next to the words, to the last.
 paper-sizes_layers = In a program that shows layers, switch off the sizes you do not need; the stitch line of each size is a layer of its own, off until you switch it on.
 paper-sizes_allowances = Allowances are included; their widths stand along the edges.
 paper-sizes_print = Print only the pages listed for your size; the first one has the test square.

@@ -134,6 +134,7 @@ paper-sizes_find = Encuentre su talla
 paper-sizes_hold = Estas páginas contienen las tallas { $sizes } de { $title }, unas sobre otras.
 paper-sizes_count = Cuente las marcas entre dos trazos largos: un punto vale uno; un trazo corto, cinco. Las tallas pares son más gruesas que las impares.
 paper-sizes_shared = Una línea continua es común: pertenece a todas las tallas cuya línea entra en ella. El nombre de la talla aparece de trecho en trecho en su línea; coloree la suya antes de cortar.
+paper-sizes_bunch = Donde las líneas van demasiado juntas para llevar nombre, al lado se indica su orden: un trazo fino las cruza desde la primera talla nombrada, junto al texto, hasta la última.
 paper-sizes_layers = En un programa que muestre capas, apague las tallas que no necesite; la línea de costura de cada talla es una capa aparte, apagada hasta que la encienda.
 paper-sizes_allowances = Los márgenes de costura están incluidos; su ancho figura a lo largo de los bordes.
 paper-sizes_print = Imprima solo las páginas indicadas para su talla; la primera lleva el cuadrado de prueba.

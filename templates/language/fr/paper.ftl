@@ -129,6 +129,7 @@ paper-sizes_find = Trouver sa taille
 paper-sizes_hold = Ces pages portent les tailles { $sizes } de « { $title } », l’une sur l’autre.
 paper-sizes_count = Compter les marques entre deux longs tirets : un point vaut un, un tiret court vaut cinq. Les tailles paires sont plus épaisses que les impaires.
 paper-sizes_shared = Une ligne continue est commune : elle appartient à toutes les tailles dont la ligne y aboutit. Le nom de la taille est écrit çà et là dans sa ligne ; colorier sa ligne avant de couper.
+paper-sizes_bunch = Là où les lignes sont trop serrées pour porter un nom, leur ordre est écrit à côté : un trait fin les traverse, de la première taille nommée, près du texte, à la dernière.
 paper-sizes_layers = Dans un logiciel qui affiche les calques, éteindre les tailles inutiles ; la ligne de couture de chaque taille est un calque à part, éteint tant qu’on ne l’allume pas.
 paper-sizes_allowances = Les marges sont comprises ; leurs largeurs sont écrites le long des bords.
 paper-sizes_print = Imprimer seulement les pages indiquées pour sa taille ; la première porte le carré de contrôle.
