@@ -20,7 +20,7 @@ import shapely
 from kit.geometry import Curve, Line, Point
 from kit.language import say
 from kit.paper.pdf_pen import label_size
-from kit.paper.shared_lines import Part
+from kit.paper.shared_lines import SharedPart
 from kit.picture.drawing import Dot, Label, Stroke
 from kit.picture.lettering import upright
 from kit.wording.lists import strung
@@ -55,7 +55,7 @@ class _Stations:
 class Orders:
     """The orders told (`parts`: a leader and a label each), and the `share` (0..1) of the cut lines that bunch."""
 
-    parts: tuple[Part, ...] = ()
+    parts: tuple[SharedPart, ...] = ()
     share: float = 0.0
 
 
@@ -68,14 +68,14 @@ class Bunch:
 
 
 def orders(
-    parts: Sequence[Part], sizes: Sequence[str], places: Sequence[int], paper: Any, words: Sequence[Label]
+    parts: Sequence[SharedPart], sizes: Sequence[str], places: Sequence[int], paper: Any, words: Sequence[Label]
 ) -> Orders:
     """For each bunch of cut lines in `parts` its order, told beside it: a label, and a leader across the lines. `sizes`
     are their names, `places` their places in the chart, `paper` the area (shapely) the words must stay on, `words` the
     labels that stand already.
 
     >>> lines = [Line(Point(0, 0.5 * i), Point(100, 0.5 * i)) for i in range(3)]
-    >>> parts = [Part((i,), (Stroke((line,), "cut"),)) for i, line in enumerate(lines)]
+    >>> parts = [SharedPart((i,), (Stroke((line,), "cut"),)) for i, line in enumerate(lines)]
     >>> told = orders(parts, ("W1", "W2", "W3"), (1, 2, 3), shapely.box(0, 0, 100, 60), ())
     >>> (found,) = told.parts
     >>> told.share, found.sizes, [item.text for item in found.items if isinstance(item, Label)]
@@ -101,7 +101,7 @@ def orders(
 # ---- what bunches ------------------------------------------------------------------------------------------
 
 
-def _lines(parts: Sequence[Part], count: int) -> list[tuple[Any, tuple[int, ...]]]:
+def _lines(parts: Sequence[SharedPart], count: int) -> list[tuple[Any, tuple[int, ...]]]:
     """The cut lines that are not of all sizes (shapely), with the sizes each is of."""
     return [
         (_string(item.curves), part.sizes)
@@ -185,7 +185,7 @@ class _Drawn:
     def __init__(
         self,
         lines: Sequence[tuple[Any, tuple[int, ...]]],
-        parts: Sequence[Part],
+        parts: Sequence[SharedPart],
         paper: Any,
         words: Sequence[Label],
     ) -> None:
@@ -223,7 +223,7 @@ def _told(
     drawn: _Drawn,
     sizes: Sequence[str],
     places: Sequence[int],
-) -> Part | None:
+) -> SharedPart | None:
     """The order of a bunch near that share of its length, where most sizes are crossed and there is room."""
     begin = float(stations.along[bunch.spine[0]])
     near = sorted(bunch.spine, key=lambda i: abs(float(stations.along[i]) - begin - share * bunch.length))
@@ -241,7 +241,7 @@ def _told(
                     ends = (inward[0][0] + side * off, inward[-1][0] - side * _OVER)
                     leader = Line(*(_point(i, end, stations) for end in ends))
                     of = tuple(sorted({size for _, own in met for size in own}))
-                    return Part(of, (Stroke((leader,), "leader", name="order"), label))
+                    return SharedPart(of, (Stroke((leader,), "leader", name="order"), label))
     return None
 
 

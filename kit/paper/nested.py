@@ -57,7 +57,7 @@ class NestedPiece:
     text: tuple[Item, ...]
     corners: tuple[Point, ...]
     areas: tuple[Any, ...]
-    orders: tuple[Part, ...] = ()
+    orders: tuple[SharedPart, ...] = ()
     fine: bool = False
 
     @property

@@ -12,7 +12,7 @@ from kit.geometry import Line, Point
 from kit.paper.bunched import NEAR, Orders, orders
 from kit.paper.nested import Nest, nest
 from kit.paper.pdf_pen import label_size
-from kit.paper.shared_lines import Part
+from kit.paper.shared_lines import SharedPart
 from kit.picture.drawing import Label, Stroke
 from tests.example import EXAMPLE, notebook_names
 
@@ -21,8 +21,8 @@ NAMES = tuple(f"W{i}" for i in range(1, 7))
 PLACES = tuple(range(1, 7))
 
 
-def parts(*lines: Line) -> list[Part]:
-    return [Part((i,), (Stroke((line,), "cut"),)) for i, line in enumerate(lines)]
+def parts(*lines: Line) -> list[SharedPart]:
+    return [SharedPart((i,), (Stroke((line,), "cut"),)) for i, line in enumerate(lines)]
 
 
 def level(at: float, begin: float = 0.0, end: float = 100.0) -> Line:
@@ -33,7 +33,7 @@ def said(found: Orders) -> list[str]:
     return [item.text for part in found.parts for item in part.items if isinstance(item, Label)]
 
 
-def crossed(leader: Stroke, drawn: list[Part] | tuple[Part, ...]) -> list[tuple[float, int]]:
+def crossed(leader: Stroke, drawn: list[SharedPart] | tuple[SharedPart, ...]) -> list[tuple[float, int]]:
     """The sizes of the cut lines a leader crosses, each with how far from its beginning."""
     (way,) = leader.curves
     ray = shapely.LineString([(way.start.x, way.start.y), (way.end.x, way.end.y)])
