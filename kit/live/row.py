@@ -67,8 +67,10 @@ class _Track:
 
     def _hold(self, value: float) -> None:
         """The slider at `value`, with the ends that hold now. A slider pulls what lies outside a new end to that end
-        and reports it as a move of its own, here and in the browser: so the ends stand wide until it is placed, and
-        the browser is told of both at once."""
+        and reports it as a move of its own, here and in the browser: so here the ends stand wide until it is placed.
+        A browser is told of ends and place at once but sets one after the other, in no order of ours; and a place that
+        is no whole number it reports back a hair off, perhaps when another value stands by then. Neither is a move of
+        anybody's, and a slider that does not report while it moves tells only what a hand has done."""
         scale, left = self.scale, self._left
         low, high = scale.least, scale.most
         if left is not None and (steps := scale.within(left.least, left.most)):
@@ -80,9 +82,11 @@ class _Track:
         if (low, high, value) == (slider.min, slider.max, slider.value):
             return
         with slider.hold_sync():
+            slider.continuous_update = False
             slider.min, slider.max = min(low, slider.min), max(high, slider.max)
             slider.value = value
             slider.min, slider.max = low, high
+        slider.continuous_update = True
 
 
 class ParameterRow:

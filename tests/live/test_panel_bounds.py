@@ -5,6 +5,7 @@ from __future__ import annotations
 from pathlib import Path
 
 import pytest
+from ipywidgets import FloatSlider
 
 from kit import Lesson, blank_paper, cm, mm, panel
 
@@ -102,3 +103,48 @@ def test_an_end_moves_with_the_body(tmp_path: Path, monkeypatch: pytest.MonkeyPa
     assert ends(shown, "tie") == (55.8, 120.0)  # half of 71.5 and 20, on a whole mm
     lesson.choose(size="W10")
     assert ends(shown, "tie") == (73.5, 120.0)
+
+
+class Browser:
+    """A slider as the page keeps it, after ipywidgets' own script (jupyterlab-widgets 3, widget_float.ts): it keeps
+    all that a message brings, then follows it name by name; where the slider comes to stand at another place than it
+    was sent to, it reports that, if it reports while it moves. Names come in the worst order."""
+
+    def __init__(self, slider: FloatSlider) -> None:
+        self.model = slider.get_state()
+        self.range = self.model["min"], self.model["max"]
+        self.reports: list[float] = []
+        slider.send_state = self.sent  # type: ignore[method-assign]
+        self.slider = slider
+
+    def sent(self, key: object = None) -> None:
+        told = self.slider.get_state(key=key)
+        changed = [name for name in sorted(told, reverse=True) if self.model[name] != told[name]]  # value, min, max
+        self.model |= told
+        for name in changed:
+            if name in ("min", "max"):
+                self.range = self.model["min"], self.model["max"]
+            if name in ("min", "max", "value"):
+                self.stand()
+
+    def stand(self) -> None:
+        low, high = self.range
+        steps = round((min(max(self.model["value"], low), high) - low) / self.model["step"])
+        stands = low + steps * self.model["step"]
+        if self.model["continuous_update"] and stands != self.model["value"]:
+            self.model["value"] = stands
+            self.reports.append(stands)
+
+
+def test_what_was_typed_is_not_taken_back_by_the_browsers_slider(bag: Lesson) -> None:
+    """Also where the other values leave less (24 cm and more)."""
+    shown = panel(bag)
+    row = shown.rows["width"]
+    browser = Browser(row.slider)
+    for text in ("19 cm", "33.3 cm", "18.7 cm", "24 cm", "39.9 cm", "20.1 cm"):
+        row.box.value = text
+        assert browser.reports == []
+        assert browser.model["value"] == row.slider.value == pytest.approx(float(text.split()[0]))
+        assert row.box.value == text
+    shown.rows["gap"].box.value = "14 cm"
+    assert browser.reports == [] and row.slider.continuous_update and browser.model["continuous_update"]
