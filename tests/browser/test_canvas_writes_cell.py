@@ -98,11 +98,10 @@ def menu(lab: Lab, lab_page: Page) -> Iterator[Menu]:
 
 
 def sources(menu: Menu, folder: Path) -> list[str]:
-    """The code cells of the saved notebook."""
-    before = (folder / NAME).stat().st_mtime_ns
-    menu.page.keyboard.press("Control+s")
-    assert until(lambda: (folder / NAME).stat().st_mtime_ns != before)
-    expect(menu.page.locator(".jp-mod-dirty")).to_have_count(0)
+    """The code cells of the notebook, once all have run and JupyterLab says that it has saved them. (Pictures that come
+    to rest later change the notebook again, so that it need not stay without changes.)"""
+    menu.opened.settle()
+    menu.page.evaluate("() => jupyterapp.commands.execute('docmanager:save').then(() => null)")
     return [cell.source for cell in nbformat.read(folder / NAME, 4).cells]
 
 
