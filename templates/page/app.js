@@ -46,13 +46,13 @@ function room() {
 let drawn_at = 0, again = 0;
 
 function draw() {
-  const asked = performance.now();
-  engine.draw({ ...setting(), do: "draw", step: state.step, room: room() }, (told) => {
+  const asked = performance.now(), step = state.step;
+  engine.draw({ ...setting(), do: "draw", step, room: room() }, (told) => {
     if (!told.ok) return refused(told.said);
     good = JSON.stringify({ values: state.values, size: state.size, own: state.own, body: state.body });
     if ($("picture").classList.contains("stale")) trouble("");
     again = 0;
-    show(told);
+    show(told, step);
     requestAnimationFrame(() => {
       drawn_at += 1;
       document.documentElement.dataset.drawn = String(drawn_at);
@@ -123,7 +123,8 @@ function mend() {
 
 // ---- what is shown ------------------------------------------------------------------------------------------------
 
-function show(told) {
+// `asked` is the step it was drawn for. Where the page was sent to another one meanwhile, that one stands.
+function show(told, asked) {
   const picture = $("picture");
   const svg = told.svg ? drawn(told.svg) : null;
   picture.classList.remove("stale");
@@ -141,7 +142,7 @@ function show(told) {
   $("on").disabled = told.number === about.steps.length - 1 && told.step.picture === told.step.pictures;
   if (state.telling) $("told").textContent = `${place}: ${told.title}. ${told.part} ${told.alt}`;
   state.telling = false;
-  state.step = told.step;
+  if (state.step === asked) state.step = told.step;
   sliders.show(told.sliders, words);
   $("reset").disabled = !Object.keys(state.values).length;
   keep();
@@ -240,12 +241,12 @@ function setUnits(units) {
 function begin() {
   speak();
   engine.ask({ ...setting(), values: {}, body: state.own || !state.size ? {} : { size: state.size }, do: "about" }, (told) => {
-    if (told.busy) return setTimeout(begin, 3000); // a class's machine has no time just now
     if (!told.ok) return forget();
     if (asked_for(told)) return begin();
     furnish(told);
     state.step = state.step || told.steps[0];
     draw();
+    document.dispatchEvent(new Event("lesson-open"));
   });
 }
 
@@ -372,11 +373,12 @@ async function start() {
   // For tests, and for whoever looks closely: the engine past the page, and a stop as if a step did not end.
   window.lessonAsk = (message, then) => engine.ask(message, then);
   window.lessonStop = () => engine.stop();
-  // For a class: the page goes where the teacher sends it, and tells where it stood.
+  // For a class: the page goes where the teacher sends it, and tells where it stood. `values` are set beside the others,
+  // or (`whole`) in their place.
   window.lessonTake = (given) => {
     if (!about) return null;
     const { step, values } = structuredClone(state);
-    if (given.values) state.values = given.values;
+    if (given.values) state.values = given.whole ? given.values : { ...state.values, ...given.values };
     if (given.step) state.step = given.step;
     state.telling = Boolean(given.step);
     changed();

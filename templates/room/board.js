@@ -1,6 +1,7 @@
 // The teacher's board: the address to join, the stage that leads the class, who is here, and drafts to talk about.
 const OVER = ["#a8391b", "#0b6bcb", "#1d6b3a", "#7a3fa0", "#b07400", "#00798c", "#c2185b", "#4a5a2a"];
 const PLAY = 8000; // ms that a step stands while it plays
+const REST = 2000; // ms until an engine that had no time is asked again
 let words = {}, facts = null, line = null, pause = 500, number = 0, asked = new Map();
 let at = 0, picture = 1, pictures = 1, following = false, playing = 0, shown = [], wanted = 0;
 const people = new Map();
@@ -80,7 +81,7 @@ function heard(told) {
   } else if (told.is === "answer") {
     const then = asked.get(told.id);
     asked.delete(told.id);
-    then?.(told.text ? JSON.parse(told.text) : { ok: false, said: "" });
+    then?.(told.text ? JSON.parse(told.text) : { ok: false, said: "", busy: told.why === "too_many" });
   } else if (told.is === "following") {
     following = told.on;
     $("follow").textContent = following ? words.unfollow : words.follow;
@@ -107,18 +108,24 @@ function stage() {
   wanted = 1;
   const box = $("picture").getBoundingClientRect();
   const values = chosen.name ? { [chosen.name]: chosen.value } : {};
-  ask({ do: "draw", step: step(), values, room: [Math.round(box.width), Math.round(box.height)] }, (told) => {
+  const asked = step();
+  ask({ do: "draw", step: asked, values, room: [Math.round(box.width), Math.round(box.height)] }, (told) => {
     const more = wanted === 2;
     wanted = 0;
-    if (told.ok) show(told);
+    if (told.ok) show(told, asked);
     else $("said").textContent = told.said;
     if (more) stage();
+    else if (told.busy) setTimeout(stage, REST);
   });
 }
 
-function show(told) {
-  picture = told.step.picture;
-  pictures = told.step.pictures;
+// `asked` is what it was drawn for. Where the teacher has gone on meanwhile, the place they went to stands.
+function show(told, asked) {
+  const now = step();
+  if (asked.key === now.key && asked.kind === now.kind && asked.picture === now.picture) {
+    picture = told.step.picture;
+    pictures = told.step.pictures;
+  }
   $("picture").replaceChildren((told.svg && drawn(told.svg)) || made("p", words.no_picture));
   $("said").textContent = "";
   $("label").textContent = [told.label, told.part].filter(Boolean).join(" · ");
@@ -330,7 +337,8 @@ function address() {
   };
   const told = () => {
     const box = made("div", "", "told");
-    box.append(made("p", facts.address, "place"), made("p", words.code), made("p", facts.code, "code"));
+    box.append(made("p", facts.address, "place"));
+    if (facts.code) box.append(made("p", words.code), made("p", facts.code, "code"));
     return box;
   };
   const large = held("dialog", "large");

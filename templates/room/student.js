@@ -12,6 +12,7 @@ let words = {}, all = {}, line = null, waiting = new Map(), number = 0, pause = 
 let last = null, engine = root.dataset.own === "yes" && !location.search.includes("engine=room") ? "own" : "room";
 let following = { on: false, along: false, step: null }, taken = null, hand = false, made = null, job = null;
 let shift = "", meant = ""; // the step the teacher sent the page to; the one that the last drawing was asked under
+let unopened = []; // what is to be done once the page is open
 let look = null; // what was chosen and the room may not have heard
 const report = { step: "", number: 0, steps: 0, solved: [], errors: -1, warnings: -1 };
 
@@ -143,6 +144,11 @@ class Through {
     if (!this.ended) this.onmessage({ data });
   }
 
+  // The room stops what does not end, and tells it; a message that waits its turn there is not to blame.
+  get stopsItself() {
+    return !this.own;
+  }
+
   terminate() {
     this.ended = true;
     clearTimeout(this.slow);
@@ -187,7 +193,8 @@ function heard(told) {
   if (told.is === "answer") {
     const asked = waiting.get(told.id);
     waiting.delete(told.id);
-    asked?.then(told.text ? { text: told.text } : { text: JSON.stringify({ ok: false, busy: true, said: words.busy }) });
+    said(told.why === "too_many" ? words.busy : "");
+    asked?.then(told.text ? { text: told.text } : { busy: told.why === "too_many", stopped: told.why !== "too_many" });
   } else if (told.is === "welcome") {
     hand = told.hand;
     if (look === null) $("class-look").checked = told.may_look;
@@ -202,29 +209,37 @@ function heard(told) {
   } else if (told.is === "hand") {
     hand = told.up;
     speak();
-  } else if (told.is === "take") take(told);
+  } else if (told.is === "take") whenOpen(() => take(told));
   else if (told.is === "follow") lead(told);
   else if (told.is === "look") post({ is: "draft", for: told.for, setting: $("class-look").checked && last ? setting() : null });
   else if (told.is === "making") making(told);
   else if (told.is === "let_go") leave();
 }
 
+// What stood before it was given. The page must be open.
 function give(given) {
   if (given.step) shift = `${given.step.kind}:${given.step.key}`;
-  const before = window.lessonTake?.(given);
-  if (before) return before;
-  clearTimeout(give.later); // the page is still opening
-  give.later = setTimeout(() => give(given), 500);
-  return null;
+  return window.lessonTake(given);
 }
+
+function whenOpen(then) {
+  if (unopened) unopened.push(then);
+  else then();
+}
+
+document.addEventListener("lesson-open", () => {
+  const waited = unopened || [];
+  unopened = null;
+  for (const then of waited) then();
+});
 
 function take(told) {
   const given = {};
   if (told.step) given.step = told.step;
-  if (Object.keys(told.values).length) given.values = { ...(last?.values || {}), ...told.values };
+  if (Object.keys(told.values).length) given.values = told.values;
   const before = give(given);
   // what came first is the student's own: a second send before "Back to mine" does not take its place
-  if (before) taken = { ...(told.step ? { step: before.step } : {}), ...(given.values ? { values: before.values } : {}), ...taken };
+  taken = { ...(told.step ? { step: before.step } : {}), ...(given.values ? { values: before.values } : {}), ...taken };
   $("class-sent").hidden = false;
   $("class-sent-said").textContent = told.title ? fill(words.sent_preset, { title: told.title }) : given.values ? words.sent_values : words.sent_step;
   $("class-back").hidden = !taken;
@@ -241,7 +256,7 @@ function lead(told) {
   if (told.step) following.step = told.step;
   if (begun) following.along = true;
   if (!told.on) following.along = false;
-  if (following.along && told.step) give({ step: told.step });
+  if (following.along && told.step) whenOpen(() => following.along && give({ step: following.step }));
   speak();
 }
 
@@ -311,13 +326,13 @@ function build() {
   $("class-make").addEventListener("click", make);
   $("class-cancel").addEventListener("click", () => post({ is: "cancel" }));
   $("class-back").addEventListener("click", () => {
-    if (taken) give(taken);
+    if (taken) give({ ...taken, whole: true });
     settled();
   });
   $("class-keep").addEventListener("click", settled);
   $("class-follow").querySelector("button").addEventListener("click", () => {
     following.along = !following.along;
-    if (following.along && following.step) give({ step: following.step });
+    if (following.along && following.step) whenOpen(() => give({ step: following.step }));
     speak();
   });
   new MutationObserver(speak).observe(root, { attributes: true, attributeFilter: ["lang"] });

@@ -1,22 +1,26 @@
 """A class in a room: two students' browsers and the teacher's board; exercises, own pages, and what is nobody else's.
 
-The page is worked by the room but in the last test, where a device works it itself and then cannot any more.
+The page is worked by the room but in the last test, where a device works it itself and then cannot any more. What a
+page does while the room is slow is tried on a line whose answers are held back, by the page's own clock set on.
 """
 
 from __future__ import annotations
 
+import json
 import re
 import subprocess
 import sys
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from pathlib import Path
+from typing import Any
 
 import pytest
-from playwright.sync_api import Browser, Locator, Page, expect
+from playwright.sync_api import Browser, Locator, Page, WebSocketRoute, expect
 
 sys.path.insert(0, str(Path(__file__).resolve().parents[1]))
 sys.path.insert(0, str(Path(__file__).parent))
 from lab import PATIENCE
+from notebook import painted, until
 from open_room import Room, running_room
 
 from kit.errors import KitError
@@ -28,7 +32,14 @@ pytestmark = pytest.mark.browser
 class Opened:
     """One browser. `troubles` are what its page reported as errors."""
 
-    def __init__(self, browser: Browser, address: str, width: int = 1280, height: int = 800) -> None:
+    def __init__(
+        self,
+        browser: Browser,
+        address: str,
+        width: int = 1280,
+        height: int = 800,
+        before: Callable[[Page], None] = lambda page: None,
+    ) -> None:
         self.context = browser.new_context(viewport={"width": width, "height": height}, accept_downloads=True)
         self.page: Page = self.context.new_page()
         self.page.set_default_timeout(PATIENCE * 1000)
@@ -36,6 +47,7 @@ class Opened:
         self.page.on("pageerror", lambda error: self.troubles.append(str(error)))
         self.page.on("console", lambda said: self.troubles.append(said.text) if said.type == "error" else None)
         self.page.on("response", lambda got: self.troubles.append(got.url) if got.status >= 400 else None)
+        before(self.page)
         self.page.goto(address)
         expect(self.page.locator("#picture svg")).to_be_visible()
 
@@ -198,6 +210,133 @@ def text_of(page: Page, link: Locator, path: Path) -> str:
         link.click()
     begun.value.save_as(path)
     return subprocess.run(["pdftotext", str(path), "-"], check=True, capture_output=True, text=True).stdout
+
+
+class Slow:
+    """The line between a page and the room. While it is `held` the room's answers wait here."""
+
+    def __init__(self) -> None:
+        self.held = False
+        self.answers: list[dict[str, Any]] = []
+        self.first: list[dict[str, Any]] = []  # what the room says as soon as the line is open
+
+    def before(self, page: Page) -> None:
+        self.page = page
+        page.clock.install()
+        page.route_web_socket(re.compile("/line$"), self._opened)
+
+    def _opened(self, line: WebSocketRoute) -> None:
+        self.line = line
+        room = line.connect_to_server()
+        line.on_message(room.send)
+        room.on_message(self._answered)
+
+    def _answered(self, text: str | bytes) -> None:
+        told = json.loads(text)
+        if self.held and told["is"] == "answer":
+            self.answers.append(told)
+        else:
+            self.line.send(text)
+            if told["is"] == "welcome":
+                for each in self.first:
+                    self.say(each)
+
+    def next(self, do: str = "draw", **instead: Any) -> None:
+        """Let the next answer through to a question of that kind, or something `instead`; others before it too."""
+        while True:
+            assert until(lambda: self.page.evaluate("() => true") and bool(self.answers))
+            told = self.answers.pop(0)
+            wanted = ("svg" in json.loads(told["text"])) == (do == "draw")
+            if wanted and instead:
+                told = {"is": "answer", "id": told["id"], **instead}
+            self.say(told)
+            if wanted:
+                return
+
+    def say(self, told: dict[str, Any]) -> None:
+        self.line.send(json.dumps(told))
+
+    def free(self) -> None:
+        self.held = False
+        for told in self.answers:
+            self.say(told)
+        self.answers.clear()
+
+
+@pytest.fixture
+def slow(room: Room, browser: Browser) -> Iterator[tuple[Opened, Slow]]:
+    line = Slow()
+    opened = Opened(browser, room.link, before=line.before)
+    opened.shows("sleeve_length", "26 cm")
+    expect(opened.page.locator("html")).to_have_attribute("data-proved", re.compile(r"\d"))
+    yield opened, line
+    opened.context.close()
+
+
+def test_a_page_that_waits_its_turn_is_not_told_that_a_step_does_not_end(slow: tuple[Opened, Slow]) -> None:
+    opened, line = slow
+    line.held = True
+    opened.set("sleeve_length", 310)
+    opened.page.clock.fast_forward("10:00")
+    expect(opened.page.locator("#trouble")).to_be_hidden()
+    line.free()
+    opened.shows("sleeve_length", "31 cm")
+    expect(opened.page.locator("#trouble")).to_be_hidden()
+
+
+def test_a_room_without_time_is_asked_again_and_what_does_not_end_is_told(slow: tuple[Opened, Slow]) -> None:
+    opened, line = slow
+    line.held = True
+    opened.set("sleeve_length", 320)
+    line.next(why="too_many")
+    expect(opened.page.locator("#class-said")).to_have_text("The class has much to do just now. Your draft follows.")
+    opened.set("sleeve_length", 330)  # what was set meanwhile is asked for, and not what was refused
+    line.next()
+    opened.shows("sleeve_length", "33 cm")
+    expect(opened.page.locator("#class-said")).to_be_hidden()
+    opened.set("sleeve_length", 340)
+    line.next(why="stopped")
+    expect(opened.page.locator("#trouble-said")).to_contain_text("This did not come to an end and was stopped.")
+    line.free()
+    opened.shows("sleeve_length", "33 cm")
+    expect(opened.page.locator("#trouble")).to_be_hidden()
+
+
+def test_where_the_teacher_leads_stands_whatever_was_being_drawn(slow: tuple[Opened, Slow]) -> None:
+    """A picture of the step before comes late, and the page becomes wider before that of the new step is there."""
+    opened, line = slow
+    steps = opened.page.locator("#steps option")
+    kind, _, key = (steps.nth(4).get_attribute("value") or "").partition(":")
+    line.held = True
+    opened.set("sleeve_length", 300)
+    line.say({"is": "follow", "on": True, "step": {"kind": kind, "key": key, "picture": 1}})
+    expect(opened.page.locator("#class-follow")).to_contain_text("going along")
+    line.next()
+    opened.page.set_viewport_size({"width": 900, "height": 800})
+    painted(opened.page)
+    opened.page.clock.fast_forward(1000)
+    line.next()
+    line.free()
+    expect(opened.page.locator("#step-label")).to_have_text("Drafting step 5")
+    expect(opened.page.locator("html")).to_have_attribute("data-drawn", re.compile(r"\d"))
+    opened.shows("sleeve_length", "30 cm")
+    expect(opened.page.locator("#class-follow")).to_contain_text("going along")
+    expect(opened.page.locator("#step-label")).to_have_text("Drafting step 5")
+
+
+def test_what_is_sent_while_a_page_opens_waits_for_it(room: Room, browser: Browser) -> None:
+    line = Slow()
+    line.first = [
+        {"is": "take", "step": None, "values": {"sleeve_length": 210.0}, "title": ""},
+        {"is": "take", "step": None, "values": {"hem_drop": 150.0}, "title": "Long"},
+    ]
+    opened = Opened(browser, room.link, before=line.before)
+    opened.shows("sleeve_length", "21 cm")
+    opened.shows("hem_drop", "15 cm")
+    opened.page.locator("#class-back").click()
+    opened.shows("sleeve_length", "26 cm")
+    opened.shows("hem_drop", "14 cm")
+    opened.context.close()
 
 
 def test_my_pages_and_booklet_are_made_for_an_own_body(

@@ -34,7 +34,7 @@ room_page-refused_disk = Auf dem Rechner der Lehrkraft ist kein Platz mehr für 
 room_page-refused_large = Diese Seiten sind größer, als sie sein dürfen. Prüfen Sie Ihre Werte.
 room_page-lost = Keine Verbindung zum Kurs. Neuer Versuch …
 room_page-gone = Ihr Platz in diesem Kurs ist wieder frei. Laden Sie die Seite neu, um zurückzukommen.
-room_page-busy = Der Kurs ist beschäftigt, oder dies wurde nicht fertig. Warten Sie kurz und stellen Sie den Wert noch einmal ein.
+room_page-busy = Im Kurs ist gerade viel zu tun. Ihre Zeichnung kommt gleich.
 room_page-too_large = Das ist mehr, als auf einmal gesendet werden kann.
 
 # ---- die Tafel ----

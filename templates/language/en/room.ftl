@@ -34,7 +34,7 @@ room_page-refused_disk = The teacher’s machine has no room left for more pages
 room_page-refused_large = These pages are larger than one student’s may be. Check the values you set.
 room_page-lost = No connection to the class. Trying again …
 room_page-gone = Your place in this class is free again. Load the page to come back.
-room_page-busy = The class is busy, or this did not come to an end. Wait a moment and set it again.
+room_page-busy = The class has much to do just now. Your draft follows.
 room_page-too_large = That is more than can be sent at once.
 
 # ---- the board ----

@@ -34,7 +34,7 @@ room_page-refused_disk = En el equipo de su docente no queda sitio para más pá
 room_page-refused_large = Estas páginas ocupan más de lo permitido. Revise los valores.
 room_page-lost = Sin conexión con la clase. Nuevo intento…
 room_page-gone = Su sitio en esta clase ha quedado libre. Vuelva a cargar la página para regresar.
-room_page-busy = La clase está ocupada, o esto no llegó a terminar. Espere un momento y vuelva a ajustar el valor.
+room_page-busy = La clase tiene mucho que hacer ahora. Su trazado llega enseguida.
 room_page-too_large = Es más de lo que se puede enviar de una vez.
 
 # ---- la pizarra ----

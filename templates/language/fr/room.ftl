@@ -34,7 +34,7 @@ room_page-refused_disk = La machine de votre professeur n’a plus de place pour
 room_page-refused_large = Ces pages dépassent la taille permise. Vérifiez vos valeurs.
 room_page-lost = Pas de connexion avec la classe. Nouvel essai…
 room_page-gone = Votre place dans cette classe est de nouveau libre. Rechargez la page pour revenir.
-room_page-busy = La classe est occupée, ou ceci ne s’est pas terminé. Attendez un instant et recommencez.
+room_page-busy = La classe a beaucoup à faire en ce moment. Votre tracé arrive.
 room_page-too_large = C’est plus que ce qu’on peut envoyer en une fois.
 
 # ---- le tableau ----
