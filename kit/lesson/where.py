@@ -1,5 +1,4 @@
-"""Where a lesson runs: plain Python, the cell of an open notebook, a build, inside another notebook, a student's place
-in a room.
+"""Where a lesson runs: plain Python, the cell of an open notebook, a build, inside another notebook.
 
 The one place that asks the environment and IPython; everything else asks `here`.
 """
@@ -19,8 +18,6 @@ BUILD = "LESSONKIT_BUILD"
 """Set in a kernel that runs a notebook for the booklet or for reports."""
 NOTEBOOK = "LESSONKIT_NOTEBOOK"
 """Set in a kernel to the notebook's file."""
-ROOM = "LESSONKIT_CLASS_ROOM"
-"""Set in a served kernel: the folder of the class copy. The kernel's own working folder is the student's."""
 _NOTEBOOK_VARIABLES = (NOTEBOOK, "JPY_SESSION_NAME")
 
 
@@ -28,15 +25,14 @@ _NOTEBOOK_VARIABLES = (NOTEBOOK, "JPY_SESSION_NAME")
 class Where:
     """`notebook`: the cells of a kernel run, not plain Python; `cell` is the id of the one that runs ("": not known),
     `run` its execution count. `building`: for a booklet or report, nobody looks on. `opening`: the notebooks whose
-    cells are being run to open a lesson of theirs, the innermost last. `room`: the folder of the class copy when the
-    kernel serves a student. `named`: what the kernel was told its notebook is."""
+    cells are being run to open a lesson of theirs, the innermost last. `named`: what the kernel was told its notebook
+    is."""
 
     notebook: bool = False
     cell: str = ""
     run: int = 0
     building: bool = False
     opening: tuple[Path, ...] = ()
-    room: Path | None = None
     named: tuple[str, ...] = ()
 
     @property
@@ -61,14 +57,13 @@ _ACTING: ContextVar[Mapping[str, Any] | None] = ContextVar("where", default=None
 
 def here() -> Where:
     """Where the code that asks runs now."""
-    ip, room = shell(), os.environ.get(ROOM)
+    ip = shell()
     cell, run = ("", 0) if ip is None else _running(ip)
     read = Where(
         notebook=ip is not None,
         cell=cell,
         run=run,
         building=bool(os.environ.get(BUILD)),
-        room=Path(room) if room else None,
         named=tuple(filter(None, (os.environ.get(variable) for variable in _NOTEBOOK_VARIABLES))),
     )
     return replace(read, **(_ACTING.get() or {}))

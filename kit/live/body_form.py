@@ -27,7 +27,6 @@ from kit.errors import KitError
 from kit.language import say
 from kit.lesson.lesson import Lesson
 from kit.live import fragments
-from kit.live.class_lesson import in_class
 from kit.live.speech import in_words_of
 from kit.picture.figure import measuring_figure
 from kit.units import System, both, parse, show
@@ -278,9 +277,6 @@ class BodyForm(widgets.VBox):
                     do=message("body.other_file_do"),
                 ) from None
         save_body(path, body, self.units.value)
-        if in_class():
-            self._tell(say("panel.body_saved", path=str(path)), good=True)
-            return
         code = f"lesson.choose(body=load_body({str(path)!r}))"
         self._tell(say("panel.body_saved_code", path=str(path), code=code), good=True)
 
@@ -299,13 +295,7 @@ class BodyForm(widgets.VBox):
             raise KitError(
                 message("body.file_no_name"), where=message("body.where_file"), do=message("body.file_no_name_do")
             )
-        path = Path(name if in_class() else os.path.expanduser(name))
-        if in_class() and path.name != name:
-            raise KitError(
-                message("body.names_folder", name=name),
-                where=message("body.where_file"),
-                do=message("body.names_folder_do"),
-            )
+        path = Path(os.path.expanduser(name))
         if path.suffix.lower() != ".toml":
             path = path.with_name(path.name + ".toml")
             self._put(self.file, str(path))

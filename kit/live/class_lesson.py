@@ -1,8 +1,7 @@
 """The lesson of a class copy, opened for one student.
 
-The student works in the folder of the class copy, and values, body and printed pages stay in it. Where the environment
-names the folder of the lesson (`kit.lesson.where.ROOM`), the student's is another one, and the lesson is read from
-there and never written to. `lessonkit serve` opens no kernel: its pages are worked by `kit.room`.
+The student works in the folder of the class copy, and values, body and printed pages stay in it; the lesson itself is
+read and never written to. `lessonkit serve` opens no kernel: its pages are worked by `kit.room`.
 """
 
 from __future__ import annotations
@@ -19,26 +18,20 @@ from kit.errors import KitError
 from kit.lesson import sidecar
 from kit.lesson.another import open_lesson
 from kit.lesson.lesson import Lesson
-from kit.lesson.where import here
 from kit.live.followers import followers
 
 _BODY = "own-body.toml"
 
 
-def in_class() -> bool:
-    """Whether this kernel serves a student of a room, on the teacher's machine."""
-    return here().room is not None
-
-
 def class_lesson(path: str) -> Lesson:
     """The lesson at `path` beside the class copy, with the student's own values and body. Raises `KitError` when it is
     missing or cannot be worked."""
-    student, room = Path.cwd(), here().room or Path.cwd()
-    file = (room / path).resolve()
+    student = Path.cwd()
+    file = (student / path).resolve()
     if not file.is_file():
         raise KitError(
             message("class_copy.lesson_gone", path=str(path)),
-            where=str(room),
+            where=str(student),
             do=message("class_copy.lesson_gone_do"),
         )
     try:

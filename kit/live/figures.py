@@ -20,7 +20,6 @@ from kit.language import say
 from kit.lesson.lesson import Lesson
 from kit.lesson.pattern import Pattern
 from kit.live import fragments
-from kit.live.class_lesson import in_class
 from kit.live.pace import Aside, Show
 from kit.live.speech import in_words_of, spoken
 from kit.pausing import pause_here
@@ -118,8 +117,7 @@ class Figures:
         self._kept: Kept | None = None
         self._working = Aside(self._work, _AFTER, patient=True)
         self.wanted = widgets.Checkbox(
-            # Thirty students on one machine cannot all have pages laid out at every move.
-            value=not in_class(),
+            value=True,
             indent=False,
             description=say("panel.figures"),
             tooltip=say("panel.figures_tip"),
@@ -198,12 +196,11 @@ class Figures:
             yield partial(self._found, "cloth", cloth_figures(pattern))
             for name in _PAPERS:
                 yield partial(self._found, name, (page_figure(pattern, name),))
-            if not in_class():
-                # What other sizes teach makes it a little shorter; then it is what the booklet says.
-                from kit.cloth.kept_lays import Kept
+            # What other sizes teach makes it a little shorter; then it is what the booklet says.
+            from kit.cloth.kept_lays import Kept
 
-                self._kept = self._kept or Kept()
-                yield partial(self._found, "cloth", cloth_figures(pattern, tuple(all_sizes(self.lesson)), self._kept))
+            self._kept = self._kept or Kept()
+            yield partial(self._found, "cloth", cloth_figures(pattern, tuple(all_sizes(self.lesson)), self._kept))
 
     @spoken
     def _found(self, part: str, figures: tuple[Figure, ...]) -> None:

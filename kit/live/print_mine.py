@@ -29,7 +29,7 @@ from kit.language import say
 from kit.lesson.lesson import Lesson
 from kit.lesson.where import here
 from kit.live import fragments
-from kit.live.class_lesson import in_class, opened_from
+from kit.live.class_lesson import opened_from
 from kit.live.pace import running_loop
 from kit.live.print_job import BOOKLET, PrintJob
 
@@ -200,19 +200,13 @@ class PrintMine(widgets.VBox):
         self.files.children = tuple(self._link(path) for path in self._made())
 
     def _link(self, path: Path) -> widgets.Widget:
-        """A link that downloads the file: by the room's own address when served, by JupyterLab's in a notebook."""
+        """A link by which JupyterLab downloads the file."""
         label = self._label(path.name)
-        if in_class():
-            stamp = int(path.stat().st_mtime)
-            name, style = escape(path.name), "color:#1a5fb4;text-decoration:underline"
-            return widgets.HTML(
-                f'<a style="{style}" href="mine/{name}?v={stamp}" download="{name}">{escape(label)}</a>'
-            )
         from IPython.display import FileLink
 
-        shown = widgets.Output()
-        shown.append_display_data(FileLink(os.path.relpath(path), result_html_prefix=f"{escape(label)}: "))
-        return shown
+        link = FileLink(os.path.relpath(path), result_html_prefix=f"{escape(label)}: ")
+        data = {"text/html": link._repr_html_(), "text/plain": label}
+        return widgets.Output(outputs=({"output_type": "display_data", "data": data, "metadata": {}},))
 
     def _label(self, name: str) -> str:
         if name == BOOKLET:

@@ -19,7 +19,6 @@ from kit.lesson.definition import Definition
 from kit.lesson.lesson import Lesson
 from kit.live import fragments
 from kit.live.beside import beside
-from kit.live.class_lesson import in_class
 from kit.live.pace import Aside, Show
 from kit.live.speech import in_words_of, spoken
 from kit.proof.mending import mending
@@ -27,7 +26,6 @@ from kit.proof.remedy import Remedy, heading, latest
 from kit.units import System
 
 _AFTER = 0.2  # seconds of rest
-_ENOUGH_IN_CLASS = 2  # remedies; thirty students on one machine share its time
 
 Key = tuple[tuple[str, ...], bool]
 
@@ -139,7 +137,6 @@ class RemedyBox:
                     system=asked.system,
                     moved=asked.moved,
                     good=asked.good,
-                    count=_ENOUGH_IN_CLASS if in_class() else None,
                 ):
                     found.append(remedy)
                     yield partial(self._show, latest(found), True)

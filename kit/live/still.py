@@ -15,8 +15,6 @@ from collections.abc import Sequence
 from html import escape, unescape
 from typing import Any
 
-from kit.lesson.where import here
-
 SVG, PNG = "image/svg+xml", "image/png"
 _WIDE = 1000.0
 """Width (px) within which several pictures stand side by side."""
@@ -54,7 +52,6 @@ def still(shown: Sequence[str], *, png: bool = True) -> dict[str, str]:
     whole = _together(shown)
     if not whole:
         return {}
-    png = png and here().room is None  # a page served to a class is never saved
     return {SVG: whole, **({PNG: base64.b64encode(_png(shown)).decode("ascii")} if png else {})}
 
 

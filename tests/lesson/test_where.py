@@ -18,7 +18,7 @@ KIT = Path(where.__file__).parent.parent
 
 @pytest.fixture(autouse=True)
 def clear(monkeypatch: pytest.MonkeyPatch) -> None:
-    for name in (where.BUILD, where.NOTEBOOK, where.ROOM, "JPY_SESSION_NAME"):
+    for name in (where.BUILD, where.NOTEBOOK, "JPY_SESSION_NAME"):
         monkeypatch.delenv(name, raising=False)
 
 
@@ -30,9 +30,8 @@ def test_plain_python_is_nowhere() -> None:
 def test_the_environment_says_it(monkeypatch: pytest.MonkeyPatch, tmp_path: Path) -> None:
     book = tmp_path / "top.ipynb"
     monkeypatch.setenv(where.BUILD, "1")
-    monkeypatch.setenv(where.ROOM, str(tmp_path))
     monkeypatch.setenv("JPY_SESSION_NAME", str(book))
-    assert here().building and here().room == tmp_path
+    assert here().building
     assert here().file is None, "told, but not there"
     book.write_text("{}")
     assert here().file == book
@@ -47,7 +46,6 @@ def test_the_environment_says_it(monkeypatch: pytest.MonkeyPatch, tmp_path: Path
     [
         ({}, False),
         ({"notebook": True}, True),
-        ({"notebook": True, "room": Path("class")}, True),
         ({"notebook": True, "building": True}, False),
         ({"notebook": True, "opening": (Path("top.ipynb"),)}, False),
     ],
@@ -73,7 +71,7 @@ def _name(node: ast.expr) -> str:
 
 def test_nobody_else_asks_for_it() -> None:
     """The variables are named, the shell is fetched and fields are kept in one place each; no state hides."""
-    names = {where.BUILD, where.NOTEBOOK, where.ROOM, "JPY_SESSION_NAME"}
+    names = {where.BUILD, where.NOTEBOOK, "JPY_SESSION_NAME"}
     trouble = []
     for path in sorted(KIT.rglob("*.py")):
         for node in ast.walk(ast.parse(path.read_text(encoding="utf-8"))):

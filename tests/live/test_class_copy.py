@@ -5,7 +5,6 @@ from __future__ import annotations
 import asyncio
 import io
 import json
-import os
 import re
 import tokenize
 from collections.abc import Sequence
@@ -16,7 +15,7 @@ import nbformat
 import pytest
 
 from kit import Body, KitError, Lesson, class_lesson, cm, exercise, grows, keeps, panel, print_mine
-from kit.lesson.where import ROOM, acting
+from kit.lesson.where import acting
 from kit.live import class_copy
 from kit.live import print_mine as printing
 from kit.live.class_copy import LESSON, ClassCopy, make_class_copy
@@ -98,8 +97,7 @@ def test_no_answer_comment_output_or_saved_value_is_in_any_file(copy: ClassCopy)
 
 def test_goals_are_checked_without_the_answer(copy: ClassCopy, tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
     monkeypatch.chdir(tmp_path)
-    monkeypatch.setenv(ROOM, str(copy.notebook.parent))
-    lesson = class_lesson(f"{copy.lesson.parent.name}/{LESSON}")
+    lesson = class_lesson(str(copy.lesson))
     assert [each.answer for each in lesson.exercises] == [(), ()]
     view = exercise(lesson, "longer-underarm")
     assert not view.solved and view.answer not in view.children[3].children
@@ -107,7 +105,7 @@ def test_goals_are_checked_without_the_answer(copy: ClassCopy, tmp_path: Path, m
     assert view.solved
     lesson.save()
     assert sorted(path.name for path in tmp_path.iterdir()) == ["tideline-wrap-top.values.json"]
-    again = class_lesson(f"{copy.lesson.parent.name}/{LESSON}")
+    again = class_lesson(str(copy.lesson))
     assert again.values["underarm_drop"] == 119.0
 
 
@@ -297,8 +295,7 @@ def test_an_own_body_comes_back(copy: ClassCopy, tmp_path: Path, monkeypatch: py
     from kit import make_body
 
     monkeypatch.chdir(tmp_path)
-    monkeypatch.setenv(ROOM, str(copy.notebook.parent))
-    path = f"{copy.lesson.parent.name}/{LESSON}"
+    path = str(copy.lesson)
     lesson = class_lesson(path)
     body: Body = make_body({"bust_girth": "98 cm"}, lesson.sizes, "Edda")
     lesson.choose(body=body)
@@ -326,15 +323,16 @@ def test_pages_are_made_and_a_failure_keeps_them(
 ) -> None:
     """Without an event loop, as a program would use it."""
     monkeypatch.chdir(tmp_path)
-    monkeypatch.setenv(ROOM, str(copy.notebook.parent))
-    lesson = class_lesson(f"{copy.lesson.parent.name}/{LESSON}")
+    lesson = class_lesson(str(copy.lesson))
     lesson.choose(size="W2")
     button = printed(lesson)
     assert "Made for W2" in button.message.value and not button.busy
     pages = tmp_path / printing.FOLDER / "pages-letter.pdf"
     good = pages.read_bytes()
-    assert good.startswith(b"%PDF") and "Pattern pages, US Letter" in button.files.children[0].value
-    assert 'href="mine/pages-letter.pdf' in button.files.children[0].value
+    [link] = button.files.children
+    shown = link.outputs[0]["data"]["text/html"]
+    assert good.startswith(b"%PDF") and "Pattern pages, US Letter" in shown
+    assert f"href='{printing.FOLDER}/pages-letter.pdf'" in shown
 
     @lesson.step("Only here")
     def only_here(front):
@@ -352,8 +350,7 @@ def test_cancelling_ends_the_job_and_its_kernel(
     copy: ClassCopy, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
 ) -> None:
     monkeypatch.chdir(tmp_path)
-    monkeypatch.setenv(ROOM, str(copy.notebook.parent))
-    lesson = class_lesson(f"{copy.lesson.parent.name}/{LESSON}")
+    lesson = class_lesson(str(copy.lesson))
 
     async def cancelled() -> printing.PrintMine:
         button = print_mine(lesson)
@@ -375,9 +372,8 @@ def test_cancelling_ends_the_job_and_its_kernel(
 
 
 def test_a_notebook_without_a_name_is_told(make_lesson: LessonMaker, monkeypatch: pytest.MonkeyPatch) -> None:
-    for variable in ("LESSONKIT_NOTEBOOK", "JPY_SESSION_NAME", ROOM):
+    for variable in ("LESSONKIT_NOTEBOOK", "JPY_SESSION_NAME"):
         monkeypatch.delenv(variable, raising=False)
     button = print_mine(make_lesson())
     button.begin()
     assert "Save it, then press the button again" in button.message.value and not button.busy
-    assert os.environ.get(ROOM) is None

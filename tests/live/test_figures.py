@@ -123,11 +123,6 @@ def test_it_can_be_switched_off(lesson: Lesson) -> None:
     assert "Pages, A4" in shown.figures.shown.value
 
 
-def test_a_class_does_not_lay_out_pages_at_every_move(lesson: Lesson, monkeypatch: pytest.MonkeyPatch) -> None:
-    monkeypatch.setenv("LESSONKIT_CLASS_ROOM", str(Path.cwd()))
-    assert not panel(lesson).figures.wanted.value
-
-
 def test_moves_stop_the_work_and_the_last_one_counts(lesson: Lesson, monkeypatch: pytest.MonkeyPatch) -> None:
     monkeypatch.setattr(module, "_AFTER", 0.05)
     worked: list[float] = []

@@ -18,7 +18,6 @@ from nbformat.v4 import new_code_cell, new_notebook
 from PIL import Image
 
 from kit import canvas, panel, player
-from kit.lesson.where import acting
 from kit.live import fragments
 from kit.live.still import PNG, SVG, bundle, pictures, still
 
@@ -63,12 +62,6 @@ def test_several_pictures_stand_in_one(make_lesson: LessonMaker, tmp_path: Path)
     lines = given["text/plain"].splitlines()
     assert lines[:2] == ["Lower the <hem>", "Rule the hem 14 cm (5 1/2 in) below the waistline."]
     assert still([]) == {} and "image/png" not in bundle(html, png=False)
-
-
-def test_a_class_makes_none(make_lesson: LessonMaker, tmp_path: Path) -> None:
-    html = fragments.step(make_lesson().work().steps[0], "cm")
-    with acting(room=tmp_path):
-        assert PNG not in bundle(html) and SVG in bundle(html)
 
 
 STEP = """

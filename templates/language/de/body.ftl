@@ -114,8 +114,6 @@ body-other_file = Eine Datei dieses Namens gibt es schon, und sie ist keine Maß
 body-other_file_do = Sie bleibt, wie sie war. Einen anderen Namen wählen.
 body-file_no_name = Die Datei hat keinen Namen.
 body-file_no_name_do = Zum Beispiel mine.toml eingeben.
-body-names_folder = „{ $name }“ nennt einen Ordner.
-body-names_folder_do = Nur einen Namen eingeben, etwa mine.toml.
 body-where_name = Name
 body-where_file = Datei
 

@@ -142,7 +142,6 @@ panel-body_empty = nicht gemessen
 panel-body_value = { $value }.
 panel-body_estimated = { $value }, geschätzt.
 panel-body_used = Die Lektion ist jetzt konstruiert für: { $name }.
-panel-body_saved = Gespeichert in { $path }.
 # { $code } ist eine Zeile Code.
 panel-body_saved_code = Gespeichert in { $path }. Um das Heft für diesen Körper zu erstellen, { $code } in eine Zelle unter der Lektion setzen.
 panel-body_loaded = { $name } ist aus { $path } gelesen. „Diesen Körper verwenden“ drücken, um dafür zu konstruieren.

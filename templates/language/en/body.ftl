@@ -114,8 +114,6 @@ body-other_file = there is a file of that name that is not a body.
 body-other_file_do = It is left as it was. Choose another name.
 body-file_no_name = the file has no name.
 body-file_no_name_do = Type, for example, mine.toml.
-body-names_folder = '{ $name }' names a folder.
-body-names_folder_do = Type only a name, such as mine.toml.
 body-where_name = Name
 body-where_file = File
 

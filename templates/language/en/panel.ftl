@@ -143,7 +143,6 @@ panel-body_empty = not measured
 panel-body_value = { $value }.
 panel-body_estimated = { $value }, estimated.
 panel-body_used = The lesson is now drafted for { $name }.
-panel-body_saved = Saved to { $path }.
 # $code is a line of code.
 panel-body_saved_code = Saved to { $path }. To build the booklet for this body, put { $code } in a cell below the lesson.
 panel-body_loaded = { $name } is read from { $path }. Press “Use this body” to draft for it.

@@ -114,8 +114,6 @@ body-other_file = ya hay un archivo con ese nombre que no es de medidas.
 body-other_file_do = Queda como estaba. Elija otro nombre.
 body-file_no_name = el archivo no tiene nombre.
 body-file_no_name_do = Escriba, por ejemplo, mine.toml.
-body-names_folder = «{ $name }» nombra una carpeta.
-body-names_folder_do = Escriba solo un nombre, como mine.toml.
 body-where_name = Nombre
 body-where_file = Archivo
 

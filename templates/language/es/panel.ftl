@@ -143,7 +143,6 @@ panel-body_empty = sin medir
 panel-body_value = { $value }.
 panel-body_estimated = { $value }, estimada.
 panel-body_used = La lección está trazada ahora para { $name }.
-panel-body_saved = Guardado en { $path }.
 # $code es una línea de código.
 panel-body_saved_code = Guardado en { $path }. Para hacer el cuadernillo de este cuerpo, ponga { $code } en una celda debajo de la lección.
 panel-body_loaded = { $name } se ha leído de { $path }. Pulse «Usar este cuerpo» para trazar la lección con esas medidas.

@@ -114,8 +114,6 @@ body-other_file = il existe un fichier de ce nom qui n’est pas un fichier de m
 body-other_file_do = Il reste tel quel. Choisir un autre nom.
 body-file_no_name = le fichier n’a pas de nom.
 body-file_no_name_do = Saisir par exemple mine.toml.
-body-names_folder = « { $name } » désigne un dossier.
-body-names_folder_do = Saisir seulement un nom, tel que mine.toml.
 body-where_name = Nom
 body-where_file = Fichier
 

@@ -126,7 +126,6 @@ panel-body_empty = pas mesuré
 panel-body_value = { $value }.
 panel-body_estimated = { $value }, estimation.
 panel-body_used = La leçon est maintenant tracée pour { $name }.
-panel-body_saved = Enregistré dans { $path }.
 panel-body_saved_code = Enregistré dans { $path }. Pour faire le livret avec ces mesures, mettre { $code } dans une cellule sous la leçon.
 panel-body_loaded = Mesures lues dans { $path } : { $name }. Choisir « Utiliser ces mesures » pour tracer d’après elles.
 
