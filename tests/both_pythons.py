@@ -65,7 +65,10 @@ class Apart:
             if wanted == "draw":
                 self.refused += not mine["ok"]
                 self.placed += mine.pop("svg", "") == its.pop("svg", "")
-            self.tell(mine, its, f"{wanted} {setting}")
+            before = len(self.other)
+            self.tell(mine, its, wanted)
+            if len(self.other) > before:
+                self.other[-1] += f" (for {setting})"
 
     def tell(self, mine: Any, its: Any, where: str) -> None:
         """Compare two answers part by part."""

@@ -119,7 +119,8 @@ class EdgeChange:
     @cached_property
     def shortest(self) -> CutStation | None:
         """Where most cloth lacks; None where it suffices all along."""
-        worst = max(self.stations, key=lambda at: at.short)
+        most = max(at.short for at in self.stations)
+        worst = next(at for at in self.stations if at.short >= most - 1e-9)  # the first, whatever the last bit says
         return worst if worst.short > SLACK else None
 
     @property

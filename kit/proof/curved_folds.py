@@ -23,6 +23,8 @@ EASES = 0.05
 """The share of its length by which cloth can be eased in, or drawn out, without pleats (common practice, no source)."""
 WINDOW = 50.0  # mm of stitch line over which the sharpest part of a curve is taken
 _STEP = 2.5
+_ALIKE = 1e-9
+"""Radians by which a turn must be sharper than one before it: along a round all are alike but for the last bit."""
 
 
 @dataclass(frozen=True)
@@ -101,7 +103,7 @@ def curved_fit(piece: Piece, edge: Edge, turning: Turning, depth: float, eases: 
         end, far = turns[last]
         if end - start < window - 1e-6:
             break
-        if abs(far - heading) > abs(worst):
+        if abs(far - heading) > abs(worst) + _ALIKE:
             worst, at, span = far - heading, (start + end) / 2, end - start
     bend = worst / span
     most = abs(bend)

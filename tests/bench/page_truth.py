@@ -101,7 +101,7 @@ def main() -> int:
                 flush=True,
             )
             for line in found.other[:5]:
-                print(f"  {line}"[:600], flush=True)
+                print(f"  {line}", flush=True)
             wrong += len(found.other)
         browser.close()
     return 1 if wrong else 0
