@@ -41,7 +41,9 @@ _MINE = re.compile(r"(?:booklet|pages-[a-z0-9-]+|sheet-[a-z0-9-]+|roll-[a-z0-9-]
 class Door:
     """What the gate knows: the `code` of the class and the `teacher`'s, the names it is called by (`hosts`), the
     `port` that its cookies carry, whether the line is `encrypted`, the path it is published under (`base`, with a
-    slash at both ends) and the language its own pages speak."""
+    slash at both ends) and the language its own pages speak. Where somebody else knows who people are, `enters` is the
+    address at which they log in ("?page" or "?board" for what was asked) and no code opens anything; a seat or board
+    is then good as long as the browser brings the same cookie `session` as when it came in."""
 
     gathering: Gathering
     hosts: frozenset[str]
@@ -53,6 +55,9 @@ class Door:
     teacher: str = field(default_factory=new_code)
     wrong: Buckets = field(default_factory=lambda: Buckets(*_WRONG))
     boards: list[str] = field(default_factory=list)
+    enters: str = ""
+    session: str = ""
+    sessions: dict[str, str] = field(default_factory=dict)
 
     @property
     def seat_cookie(self) -> str:
@@ -65,14 +70,27 @@ class Door:
     def seat(self, request: HTTPServerRequest) -> Seat | None:
         """The seat whose token the browser brings."""
         brought = request.cookies.get(self.seat_cookie)
-        return self.gathering.seats.find(brought.value) if brought and _TOKEN.match(brought.value) else None
+        if brought is None or not _TOKEN.match(brought.value) or not self._same_session(request, brought.value):
+            return None
+        return self.gathering.seats.find(brought.value)
 
     def is_teacher(self, request: HTTPServerRequest) -> bool:
         """Whether the browser brings the token of a board."""
         brought = request.cookies.get(self.board_cookie)
-        if brought is None or not _TOKEN.match(brought.value):
+        if brought is None or not _TOKEN.match(brought.value) or not self._same_session(request, brought.value):
             return False
         return any(secrets.compare_digest(brought.value, token) for token in self.boards)
+
+    def session_of(self, request: HTTPServerRequest) -> str:
+        """What tells the browser's log-in from any other; "" where the class's own codes let people in."""
+        brought = request.cookies.get(self.session) if self.session else None
+        return brought.value if brought else ""
+
+    def _same_session(self, request: HTTPServerRequest, token: str) -> bool:
+        if not self.session:
+            return True
+        known, brought = self.sessions.get(token, ""), self.session_of(request)
+        return bool(known) and secrets.compare_digest(known.encode(), brought.encode())
 
     def new_board(self) -> str:
         """A token for a board; the oldest of many opens nothing any more."""
@@ -176,7 +194,7 @@ class TurnedAway(Plain):
 class AskCode(Plain):
     """All that answers without the class code: the page that asks for it."""
 
-    asks, refuses = "class_copy.code_ask", "class_copy.code_wrong"
+    asks, refuses, asked = "class_copy.code_ask", "class_copy.code_wrong", "?page"
 
     @property
     def place(self) -> str:
@@ -191,6 +209,9 @@ class AskCode(Plain):
         if self.request.method != "GET" or self.request.path != self.place:
             self.set_status(403)
             self.finish()
+            return
+        if self.door.enters:
+            self.redirect(f"{self.door.enters}{self.asked}")
             return
         typed, device = self.get_query_argument("token", ""), str(self.request.remote_ip)
         with speaking(self.door.language):
@@ -224,7 +245,7 @@ class AskCode(Plain):
 class AskTeacher(AskCode):
     """The same before the board, for the teacher's code."""
 
-    asks, refuses = "room.teacher_ask", "room.teacher_wrong"
+    asks, refuses, asked = "room.teacher_ask", "room.teacher_wrong", "?board"
 
     @property
     def place(self) -> str:

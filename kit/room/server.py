@@ -5,8 +5,6 @@ from __future__ import annotations
 import asyncio
 import contextlib
 import json
-import logging
-import os
 import signal
 import socket
 import ssl
@@ -14,7 +12,7 @@ import subprocess
 import sys
 import tempfile
 from collections import Counter
-from collections.abc import Callable, Mapping, Sequence
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 from datetime import datetime
 from pathlib import Path
@@ -25,20 +23,12 @@ import tornado.netutil
 from tornado.httputil import url_concat
 from tornado.iostream import IOStream
 
-from kit.booklet.qr import qr_svg
 from kit.errors import KitError
-from kit.language import known_language, speaking
 from kit.room import said
 from kit.room.addresses import LOOPBACK, hosts, no_port
 from kit.room.codes import written
-from kit.room.files import Given, given
-from kit.room.gate import STRICT, Door, Gate, GuardedPage, Mine, Missing, ShownFile
-from kit.room.gathering import TICK, Gathering
-from kit.room.lines import BoardLine, StudentLine
-from kit.room.makings import Makings
-from kit.room.seats import Seats
-from kit.room.shown import shown
-from kit.room.workers import Workers, command
+from kit.room.gate import Door, Gate
+from kit.room.running import Prepared, Running
 
 PER_DEVICE = 3
 """Seats that one device of the local network may take, unless said otherwise."""
@@ -46,8 +36,7 @@ _IDLE = 120  # seconds after which a connection on which nothing is asked is clo
 _CONNECTIONS = (32, 1500)  # of one device of the network at least, and of all
 _OF_SEAT = 10  # connections of one seat: a browser opens six at once, and a line for each page
 _HEAD = 16384  # bytes of a request's headers
-_ALIVE = 20  # seconds between two questions whether a page is still there
-_log = logging.getLogger(__name__)
+Tell = Callable[[str], None]
 
 
 @dataclass(frozen=True)
@@ -83,11 +72,11 @@ class Options:
         return 0 if self.local else max(_CONNECTIONS[0], _OF_SEAT * (self.seats_each or self.students))
 
 
-def serve(notebook: Path, options: Options = Options(), tell: Callable[[str], None] = print) -> None:
+def serve(notebook: Path, options: Options = Options(), tell: Tell = print) -> None:
     """Serve the class copy `notebook` until stopped. What students have made is kept in a folder that is removed at the
     end, or in a new one within `options.keep`. Raises `KitError` for a notebook that is no class copy, a port that is
     taken, a certificate that cannot be used and a lesson that cannot be worked."""
-    title, lesson = _class_copy(notebook)
+    title, lesson = class_copy(notebook)
     context = _encrypted(options)
     try:
         sockets = tornado.netutil.bind_sockets(options.port, options.address)
@@ -96,12 +85,12 @@ def serve(notebook: Path, options: Options = Options(), tell: Callable[[str], No
     with contextlib.ExitStack() as stack:
         for each in sockets:
             stack.callback(each.close)
-        home = _home(options.keep, stack)
+        home = home_in(options.keep, stack)
         folder, without = prepare(lesson, options, tell)
-        asyncio.run(_Class(title, folder, without, home, options, context, tell).run(sockets))
+        asyncio.run(_Class(title, Prepared(folder, without, home), options, context, tell).run(sockets))
 
 
-def _class_copy(notebook: Path) -> tuple[str, Path]:
+def class_copy(notebook: Path) -> tuple[str, Path]:
     """The title of a class copy, and its lesson. Only the file is read: what can run it is not loaded here."""
     try:
         about = json.loads(notebook.read_text("utf-8-sig"))["metadata"].get("lessonkit", {})
@@ -141,7 +130,7 @@ def _encrypted(options: Options) -> ssl.SSLContext | None:
     return context
 
 
-def _home(keep: Path | None, stack: contextlib.ExitStack) -> Path:
+def home_in(keep: Path | None, stack: contextlib.ExitStack) -> Path:
     """The folder for what students have made."""
     if keep is None:
         return Path(stack.enter_context(tempfile.TemporaryDirectory(prefix="lessonkit-class-")))
@@ -154,7 +143,7 @@ def _home(keep: Path | None, stack: contextlib.ExitStack) -> Path:
     return made
 
 
-def prepare(lesson: Path, options: Options, tell: Callable[[str], None]) -> tuple[Path, str]:
+def prepare(lesson: Path, options: Options, tell: Tell) -> tuple[Path, str]:
     """What `kit.room.prepare` makes or finds, in a process of its own: the folder, and why its page is without its own
     Python. Raises `KitError` as it does."""
     asked = [sys.executable, "-m", "kit.room.prepare", str(lesson)]
@@ -203,90 +192,40 @@ class _Server(tornado.httpserver.HTTPServer):
             del self._open[device]
 
 
-def application(
-    door: Door, given_out: Any, facts: Mapping[str, Any], board_files: Mapping[str, Given]
-) -> tornado.web.Application:
-    """The class as an application of tornado, under `door.base`."""
-    at = door.base
-    board_policy = STRICT
-    return Gate(
-        [
-            (at, GuardedPage, {"page": given_out.page, "policy": given_out.policy}),
-            (f"{at}line", StudentLine),
-            (f"{at}mine/([^/]+)", Mine),
-            (f"{at}room/(.+)", ShownFile, {"files": given_out.room}),
-            (f"{at}board", GuardedPage, {"page": given_out.board, "policy": board_policy}),
-            (f"{at}board/line", BoardLine, {"facts": facts}),
-            (f"{at}board-files/(.+)", ShownFile, {"files": {**given_out.board_files, **board_files}}),
-            (
-                f"{at}(edition-[0-9a-f]+/.+)",
-                ShownFile,
-                {"files": given_out.files, "keep": True, "policy": given_out.policy},
-            ),
-            (f"{at}(page.webmanifest)", ShownFile, {"files": given_out.files}),
-        ],
-        door=door,
-        log_function=lambda handler: None,  # an address may hold a code
-        websocket_max_message_size=said.MOST,
-        websocket_ping_interval=_ALIVE,
-        websocket_ping_timeout=_ALIVE,
-        default_handler_class=Missing,
-    )
-
-
 class _Class:
     """One class from its opening to its end."""
 
     def __init__(
-        self,
-        title: str,
-        folder: Path,
-        without: str,
-        home: Path,
-        options: Options,
-        context: ssl.SSLContext | None,
-        tell: Callable[[str], None],
+        self, title: str, prepared: Prepared, options: Options, context: ssl.SSLContext | None, tell: Tell
     ) -> None:
-        self.title, self.folder, self.without, self.home = title, folder, without, home
+        self.title, self.prepared = title, prepared
         self.options, self.context, self.tell = options, context, tell
-        self.facts = json.loads((folder / "facts.json").read_text("utf-8"))
-        self.language = known_language(self.facts["language"])
 
     async def run(self, sockets: Sequence[socket.socket]) -> None:
         """Until it is stopped."""
         _many_files()
-        lesson = self.folder / "lesson" / "lesson.ipynb"
-        engine = self.folder / "page" / self.facts["edition"] / "engine.json"
-        cores = os.cpu_count() or 1
-        count = self.options.workers or min(4, cores)
-        workers = Workers(command(str(lesson), str(engine)), count, tell=self.tell)
-        makings = Makings(lesson, engine, self.home, max(1, cores // 2))
+        options = self.options
+        running = Running(self.prepared, options.students, options.seats_each, options.workers, self.tell)
         ended, loop = asyncio.Event(), asyncio.get_running_loop()
         for number in (signal.SIGINT, signal.SIGTERM):
             with contextlib.suppress(NotImplementedError, ValueError):  # Windows; not the main thread
                 loop.add_signal_handler(number, ended.set)
         server = None
         try:
-            why = await workers.start()
-            if why:
-                raise KitError(f"the lesson cannot be worked: {why}", do="Run lessonkit check on it.")
-            makings.start()
-            gathering = Gathering(Seats(self.options.students, self.options.seats_each), workers, makings)
+            await running.open()
             port = int(sockets[0].getsockname()[1])
             door = Door(
-                gathering,
-                hosts(self.options.address, port, self.options.names),
+                running.gathering,
+                hosts(options.address, port, options.names),
                 port,
-                self.language,
+                self.prepared.language,
                 self.context is not None,
-                self.options.base,
+                options.base,
             )
-            server = self._listen(door, sockets)
+            server = self._listen(running.application(door, self.link(door)), sockets)
             for line in self.welcome(door):
                 self.tell(line)
-            ticking = asyncio.create_task(_ticking(gathering))
             await ended.wait()
-            ticking.cancel()
         except asyncio.CancelledError:
             pass
         finally:
@@ -294,22 +233,9 @@ class _Class:
                 server.stop()
                 with contextlib.suppress(asyncio.TimeoutError):
                     await asyncio.wait_for(server.close_all_connections(), 3)
-            await makings.stop()
-            await workers.stop()
+            await running.close()
 
-    def _listen(self, door: Door, sockets: Sequence[socket.socket]) -> _Server:
-        given_out = shown(self.folder, self.facts, own=not self.without, language=self.language)
-        link = self.link(door)
-        with speaking(self.language):
-            code = given(qr_svg(link, link.split("?")[0]).encode(), ".svg")
-        facts = {
-            **self.facts,
-            "address": link.split("?")[0].split("://")[1].rstrip("/"),
-            "code": written(door.code),
-            "students": self.options.students,
-            "own": not self.without,
-        }
-        app = application(door, given_out, facts, {"qr.svg": code})
+    def _listen(self, app: Gate, sockets: Sequence[socket.socket]) -> _Server:
         server = _Server(
             app,
             ssl_options=self.context,
@@ -347,30 +273,21 @@ class _Class:
             else f"  Everybody in this network who has the code can reach it. {line}",
             f"  Up to {self.options.students} at once. Students can run no code of their own here. Their values stay "
             "in their browsers; pages they have made are kept "
-            + (f"in {self.home}." if self.options.keep else "until the room is closed."),
+            + (f"in {self.prepared.home}." if self.options.keep else "until the room is closed."),
             *self._engine(),
             "  Press Ctrl+C to close the room.",
         ]
 
     def _engine(self) -> list[str]:
         """Who works the lesson."""
-        if not self.without:
+        if not self.prepared.without:
             return [
                 "  Each student's own browser works the lesson (about 5 MB the first time; whoever looks for it there "
                 "can read the lesson's code, without answers). What cannot, is worked by this machine."
             ]
-        why = self.without
+        why = self.prepared.without
         why = why if why == "as you asked" else f"the browser's own Python is not here: {why}"
         return [f"  This machine works the lesson for every page ({why.rstrip('.')})."]
-
-
-async def _ticking(gathering: Gathering) -> None:
-    while True:
-        await asyncio.sleep(TICK)
-        try:
-            gathering.tick()
-        except Exception:
-            _log.exception("The boards could not be told.")  # the next time they may be
 
 
 def _many_files() -> None:
