@@ -44,6 +44,7 @@ lab: $(RUN_STAMP)
 # Every part is run, whatever the others say; the summary at the end names what failed. PARTS="types browser" runs these.
 test: $(TEST_STAMP)
 	@bash .ci/system-packages pango test
+	@bash .ci/hub
 	@$(BIN)/python .ci/check.py $(PARTS)
 
 mutants: $(TEST_STAMP)

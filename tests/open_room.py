@@ -34,7 +34,8 @@ lesson.exercise(
     "Make the back 3 cm shorter and keep the underarm as it is.",
     goals=[keeps("front.underarm"), at_most("Back length, neck to hem", 53 * cm), passes_proof()],
     answer={"hem_drop": 11.25 * cm},
-)"""
+)
+lesson.preset("Long and loose", sleeve_length=38 * cm, hem_drop=16 * cm)"""
 
 
 def write_lesson(folder: Path, *cells: str, name: str = "tideline_wrap_top.ipynb") -> Path:

@@ -185,7 +185,7 @@ def test_pages_go_along_and_let_go(students: tuple[Opened, Opened], board: Opene
     expect(one.page.locator("#class-follow")).to_be_hidden()
 
 
-def test_a_value_and_a_step_are_sent_to_all_and_can_be_given_back(
+def test_a_value_a_preset_and_a_step_are_sent_to_all_and_can_be_given_back(
     students: tuple[Opened, Opened], board: Opened
 ) -> None:
     one, two = students
@@ -199,6 +199,17 @@ def test_a_value_and_a_step_are_sent_to_all_and_can_be_given_back(
     two.page.locator("#class-back").click()
     two.shows("sleeve_length", "20 cm")
     one.shows("sleeve_length", "35 cm")
+    one.page.locator("#class-keep").click()
+    board.page.select_option("#preset", label="Long and loose")
+    board.page.get_by_role("button", name="Send this preset to everybody").click()
+    for student in students:
+        expect(student.page.locator("#class-sent-said")).to_have_text("Your teacher set “Long and loose” for everybody.")
+        student.shows("sleeve_length", "38 cm")
+        student.shows("hem_drop", "16 cm")
+        student.page.locator("#class-back").click()
+    two.shows("sleeve_length", "20 cm")
+    one.shows("sleeve_length", "35 cm")
+    two.shows("hem_drop", "14 cm")
     board.page.select_option("#steps", index=0)
     board.page.get_by_role("button", name="Send everybody to this step").click()
     for student in students:
