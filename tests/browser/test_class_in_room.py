@@ -203,7 +203,9 @@ def test_a_value_a_preset_and_a_step_are_sent_to_all_and_can_be_given_back(
     board.page.select_option("#preset", label="Long and loose")
     board.page.get_by_role("button", name="Send this preset to everybody").click()
     for student in students:
-        expect(student.page.locator("#class-sent-said")).to_have_text("Your teacher set “Long and loose” for everybody.")
+        expect(student.page.locator("#class-sent-said")).to_have_text(
+            "Your teacher set “Long and loose” for everybody."
+        )
         student.shows("sleeve_length", "38 cm")
         student.shows("hem_drop", "16 cm")
         student.page.locator("#class-back").click()

@@ -14,7 +14,7 @@ from playwright.sync_api import Page, expect
 
 sys.path.insert(0, str(Path(__file__).parent))
 from lab import Lab
-from notebook import Notebook, until
+from notebook import Notebook, painted, until
 
 pytestmark = pytest.mark.browser
 
@@ -52,6 +52,29 @@ def test_the_panel_shows_the_draft(lesson: Notebook, out_folder: Path) -> None:
     expect(lesson.panel.get_by_text("Every check passed")).to_be_visible()
     expect(lesson.panel.locator('[role="status"]')).to_have_count(0)
     lesson.page.screenshot(path=out_folder / "lab-panel.png")
+
+
+def test_code_sentence_and_picture_of_a_step_fit_one_view(lesson: Notebook, out_folder: Path) -> None:
+    """Each drafting step on a screen of 1920 x 1080, beside JupyterLab's own bars."""
+    page = lesson.page
+    before = page.viewport_size
+    assert before is not None
+    page.set_viewport_size({"width": 1920, "height": 1080})
+    painted(page, 4)
+    room = page.locator(".jp-WindowedPanel-outer").bounding_box()
+    assert room is not None
+    cells = page.locator(".jp-CodeCell").filter(has=page.locator(".jp-InputArea-editor", has_text="@lesson.step("))
+    count = cells.count()
+    assert count >= 5
+    for index in range(count):
+        box = cells.nth(index).bounding_box()
+        assert box is not None and box["height"] <= room["height"], cells.nth(index).inner_text()[:200]
+    cells.nth(1).scroll_into_view_if_needed()
+    painted(page, 2)
+    page.screenshot(path=out_folder / "lab-step-1920.png")
+    page.set_viewport_size(before)
+    lesson.panel.scroll_into_view_if_needed()
+    painted(page, 2)
 
 
 def test_keyboard_arrows_move_the_slider_and_the_picture(lesson: Notebook) -> None:

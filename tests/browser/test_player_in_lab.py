@@ -120,6 +120,20 @@ def test_the_first_step_in_large_type(shown: Shown, out_folder: Path) -> None:
     shown.root.screenshot(path=out_folder / "player-first.png")
 
 
+def test_picture_and_buttons_stand_on_one_small_screen(shown: Shown, out_folder: Path) -> None:
+    """JupyterLab's own bars are on it too."""
+    shown.page.set_viewport_size({"width": 1280, "height": 720})
+    shown.root.evaluate("root => root.scrollIntoView({block: 'start'})")
+    painted(shown.page, 4)
+    shown.page.screenshot(path=out_folder / "player-1280.png")
+    for part in (shown.stage.locator("svg"), *(shown.button(act) for act in ("back", "next", "play", "full"))):
+        box = part.bounding_box()
+        assert box is not None and box["y"] >= 0 and box["y"] + box["height"] <= 720
+        assert box["x"] >= 0 and box["x"] + box["width"] <= 1280
+    shown.page.set_viewport_size({"width": 1500, "height": 1000})
+    shown.look()
+
+
 def test_keys_go_forward_back_and_to_the_ends(shown: Shown) -> None:
     shown.press("ArrowRight")
     expect(shown.label).to_have_text("Drafting step 2")

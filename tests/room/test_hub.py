@@ -123,7 +123,7 @@ def hub(tmp_path_factory: pytest.TempPathFactory) -> Iterator[Hub]:
         try:
             wait(made, lambda: made.api("GET", "").ok, running)
             assert made.api("POST", "users/teacher/servers/class-7b").status_code in (201, 202)
-            wait(made, lambda: requests.get(f"{made.address}{BASE}/api", timeout=PATIENCE).status_code != 503, running)
+            wait(made, lambda: opened(made), running)
             yield made
         finally:
             running.terminate()
@@ -132,6 +132,12 @@ def hub(tmp_path_factory: pytest.TempPathFactory) -> Iterator[Hub]:
             except subprocess.TimeoutExpired:
                 running.kill()
                 running.wait()
+
+
+def opened(hub: Hub) -> bool:
+    servers = hub.api("GET", "users/teacher").json()["servers"]
+    assert "class-7b" in servers, hub.log.read_text()[-4000:]  # it is taken away where it could not be started
+    return bool(servers["class-7b"]["ready"])
 
 
 def wait(hub: Hub, true: Any, running: subprocess.Popen[bytes]) -> None:
