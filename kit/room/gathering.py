@@ -74,6 +74,7 @@ class Gathering:
         self._gone: list[int] = []
         self._looks: dict[int, tuple[str, asyncio.Future[Mapping[str, Any] | None]]] = {}
         self._number = 0
+        self._asking: dict[Line, asyncio.Task[Any]] = {}
         makings.told = self._making
 
     # ---- coming and going ---------------------------------------------------------------------------------
@@ -173,7 +174,7 @@ class Gathering:
                     waits.set_result(setting)
                 return
             case said.Ask():
-                await self._answer(f"student {seat.number}", line, told)
+                await self._answer_last(f"student {seat.number}", line, told)
                 return
             case said.MakePages():
                 self.makings.want(Wanted(seat.number, dict(told.setting), told.paper, told.booklet))
@@ -182,6 +183,19 @@ class Gathering:
                 self.makings.cancel(seat.number)
                 return
         self._changed.add(seat.token)
+
+    async def _answer_last(self, who: str, line: Line, told: said.Ask) -> None:
+        """A page waits for one answer: what it asked before, and has not been told, need not be worked any more."""
+        before, own = self._asking.get(line), asyncio.current_task()
+        assert own is not None
+        if before is not None:
+            before.cancel()
+        self._asking[line] = own
+        try:
+            await self._answer(who, line, told)
+        finally:
+            if self._asking.get(line) is own:
+                del self._asking[line]
 
     async def _answer(self, who: str, line: Line, told: said.Ask) -> None:
         try:

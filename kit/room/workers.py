@@ -60,7 +60,7 @@ class _Lane:
         self.of.move_to_end(task.who, last=False)
 
     def count(self, who: str) -> int:
-        return len(self.of.get(who, ()))
+        return sum(not task.answer.done() for task in self.of.get(who, ()))
 
     def next(self, busy: set[str]) -> _Task | None:
         """The next one whose turn it is; who had a turn goes to the end."""

@@ -1,6 +1,7 @@
 // The page's side of the engine. One message is under way at a time. A drawing that waits is replaced by a newer one,
 // so that a slider never queues up; what else is asked waits until nothing is left to draw. What does not end is stopped
 // here, by the clock; a worker that `stopsItself` has its own clock and says so, however long a message waits its turn.
+// It also hears what comes next at once, so that a drawing takes the place of a proof that was asked before.
 const REST = 2000; // ms until a worker that had no time is asked again
 const PATIENCE = { draw: 12000, about: 30000, prove: 30000, mend: 60000, body: 12000, read: 12000, write: 12000 };
 
@@ -33,6 +34,10 @@ export class Engine {
   // Draw this, and forget what was to be drawn before it and has not been begun.
   draw(message, then) {
     this.drawing = { message, then };
+    if (this.worker.stopsItself && this.under?.message.do === "prove") {
+      clearTimeout(this.under.timer);
+      this.under = null;
+    }
     this.next();
   }
 

@@ -315,6 +315,20 @@ def test_a_room_without_time_is_asked_again_and_what_does_not_end_is_told(slow: 
     expect(opened.page.locator("#trouble")).to_be_hidden()
 
 
+def test_a_move_takes_the_place_of_a_proof_that_waits(slow: tuple[Opened, Slow]) -> None:
+    opened, line = slow
+    line.held = True
+    opened.set("sleeve_length", 290)
+    line.next()
+    opened.page.clock.fast_forward(1000)
+    assert until(lambda: opened.page.evaluate("() => true") and bool(line.answers))
+    assert "svg" not in json.loads(line.answers[0]["text"])
+    line.answers.clear()  # the proof's answer never comes
+    opened.set("sleeve_length", 280)
+    line.next()
+    opened.shows("sleeve_length", "28 cm")
+
+
 def test_where_the_teacher_leads_stands_whatever_was_being_drawn(slow: tuple[Opened, Slow]) -> None:
     """A picture of the step before comes late, and the page becomes wider before that of the new step is there."""
     opened, line = slow

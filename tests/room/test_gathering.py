@@ -176,6 +176,34 @@ def test_a_page_that_comes_back_hears_whether_its_pages_are_under_way(tmp_path: 
     run(tmp_path, work)
 
 
+def test_what_a_page_asks_takes_the_place_of_what_it_asked_before(tmp_path: Path) -> None:
+    """The answer to the question before is not told any more; another page's is."""
+
+    async def work(room: Class) -> None:
+        gathering, engine, seats, lines, _ = room
+        begun, go = [], asyncio.Event()
+
+        async def ask(who: str, text: str, slow: bool = False) -> str:
+            begun.append(text)
+            await go.wait()
+            return text
+
+        engine.ask = ask  # type: ignore[method-assign]
+        first = asyncio.create_task(gathering.heard(seats[0], lines[0], said.Ask(1, "proof", True)))
+        other = asyncio.create_task(gathering.heard(seats[1], lines[1], said.Ask(1, "other", True)))
+        await asyncio.sleep(0)
+        second = asyncio.create_task(gathering.heard(seats[0], lines[0], said.Ask(2, "draw", False)))
+        await asyncio.sleep(0)
+        go.set()
+        await asyncio.gather(first, other, second, return_exceptions=True)
+        assert begun == ["proof", "other", "draw"]
+        assert first.cancelled() and not second.cancelled()
+        assert [(each["id"], each["text"]) for each in lines[0].of("answer")] == [(2, "draw")]
+        assert [each["text"] for each in lines[1].of("answer")] == ["other"]
+
+    run(tmp_path, work)
+
+
 def test_a_message_can_be_sent_whatever_stands_in_it() -> None:
     text = message("making", why="\ud800 \u00e9")
     assert json.loads(text.encode("utf-8"))["why"] == "\ud800 \u00e9"
