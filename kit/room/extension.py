@@ -16,7 +16,7 @@ from urllib.parse import urlsplit
 
 from jupyter_server.base.handlers import JupyterHandler
 from jupyter_server.extension.application import ExtensionApp
-from tornado.web import HTTPError, authenticated
+from tornado.web import Application, HTTPError, authenticated
 from traitlets import Bool, Int, List, Unicode, default
 
 from kit.errors import KitError
@@ -68,6 +68,9 @@ class ClassRoom(ExtensionApp):
             except KitError as error:
                 self.log.critical("%s", error)
                 self.exit(1)
+            except Exception:  # a server without its class, which Jupyter would go on with, is of no use to anybody
+                self.log.exception("The class could not be opened.")
+                self.exit(1)
             self._ends = stack.pop_all()
 
     def _alone(self) -> None:
@@ -111,7 +114,8 @@ class ClassRoom(ExtensionApp):
             session=_SESSION,
         )
         gate = running.application(self.door, f"{place.scheme}://{place.netloc}{base}")
-        app.web_app.add_handlers(".*$", [(f"{base}.*", gate)])
+        # past Jupyter's own list, which takes handlers alone: the class has a gate of its own before each of its addresses
+        Application.add_handlers(app.web_app, ".*$", [(f"{base}.*", gate)])
         self.handlers.append((r"/room-in", Enter, {"room": self}))
         self.log.info("%s is open to the class at %s://%s%s", title, place.scheme, place.netloc, base)
 

@@ -21,7 +21,7 @@ from typing import Any
 from kit.errors import KitError
 
 _NAME = re.compile(r"[a-z0-9][a-z0-9-]{0,40}\Z")
-_OPENING = 600  # seconds a class may take to open: its page is built the first time
+_OPENING = 300  # seconds a class may take to open: its page is built the first time
 _KNOWN = frozenset(("students", "keep", "room_alone", "workers", "address"))
 
 
