@@ -114,7 +114,7 @@ class ClassRoom(ExtensionApp):
             session=_SESSION,
         )
         gate = running.application(self.door, f"{place.scheme}://{place.netloc}{base}")
-        # past Jupyter's own list, which takes handlers alone: the class has a gate of its own before each of its addresses
+        # past Jupyter's own list, which takes handlers alone: the class has its gate before each of its addresses
         Application.add_handlers(app.web_app, ".*$", [(f"{base}.*", gate)])
         self.handlers.append((r"/room-in", Enter, {"room": self}))
         self.log.info("%s is open to the class at %s://%s%s", title, place.scheme, place.netloc, base)
