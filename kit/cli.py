@@ -300,7 +300,7 @@ def _pages(options: argparse.Namespace) -> int:
         )
     if options.size and sizes:
         raise KitError("both --size and --sizes are given.", where="pages", do="Leave one of them out.")
-    wanted = RangeRequest(
+    of_range = RangeRequest(
         request,
         options.nested,
         options.each,
@@ -329,7 +329,7 @@ def _pages(options: argparse.Namespace) -> int:
         print("note: this lesson uses no measurement of the body, so it has one size; these pages are that one.")
     chart += [pattern.body.name for pattern in patterns if chart and pattern.body.name not in chart]  # sizes between
     with ruled(ruling_of(given.pattern)):
-        made = range_files(patterns, chart, wanted, progress=lambda line: print(line, flush=True))
+        made = range_files(patterns, chart, of_range, progress=lambda line: print(line, flush=True))
     for pattern in patterns:
         findings = prove(pattern)
         if findings and len(patterns) > 1:

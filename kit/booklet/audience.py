@@ -8,14 +8,13 @@ from __future__ import annotations
 
 import copy
 from dataclasses import replace
-from typing import Literal, get_args
+from typing import Literal
 
 from nbformat import NotebookNode
 
 from kit.booklet.model import Block, Booklet, BookletPart, SewStep
 
 Audience = Literal["class", "buyers"]
-AUDIENCES: tuple[Audience, ...] = get_args(Audience)
 CLASS_CELL = "for-class"
 
 

@@ -54,7 +54,6 @@ from kit.units import System
 SHEET = "worksheet-"
 """What the worksheet of a print form is called, where it is a file of its own."""
 DATA = ("sheet.pdf", "pattern.json", "findings.json")
-PAGES = (*(f"pages-{paper.name}.pdf" for paper in papers_of("")), *DATA)
 
 
 @dataclass(frozen=True)

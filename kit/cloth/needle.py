@@ -34,7 +34,7 @@ def setting_for(weight: str) -> NeedleSetting | None:
     """What suits a cloth of that weight in words; None where no weight in grams or ounces stands in them.
 
     >>> setting_for("110 to 180 g/m²: light enough to tie")
-    Setting(needle=('80/12', '80/12'), stitch=(2.5, 2.5), fine=False)
+    NeedleSetting(needle=('80/12', '80/12'), stitch=(2.5, 2.5), fine=False)
     """
     found = _WEIGHT.search(weight)
     if found is None:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import math
 from dataclasses import dataclass, field
-from typing import TYPE_CHECKING, Literal
+from typing import TYPE_CHECKING
 
 from kit.diagnostic import measured, message, named_edge
 from kit.errors import KitError, near
@@ -142,11 +142,6 @@ class Outline:
         size = max(box[2] - box[0], box[3] - box[1])
         region = Region.of(self.points(max(0.5, size / 500)))
         return self.edges[0][1].start if region.is_empty else region.roomiest(size / 100)
-
-    def interior_side(self, name: str) -> Literal[1, -1]:
-        """+1 when the inside lies to the left of the edge's travel, -1 when to the right."""
-        self.edge(name)
-        return 1 if self.area > 0 else -1
 
     def self_crossing(self) -> tuple[str, str, Point] | None:
         """The first place where the outline crosses or touches itself: the names of both edges and the point.

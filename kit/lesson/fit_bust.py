@@ -161,8 +161,8 @@ def _without(piece: Piece, amount: float, bust: Point) -> Piece:
     result, _ = rearranged(piece, parts, (Path.line(hinge, bust), Path.line(bust, below)))
     result = ruled(result, centre_at[0]) if straight else result
     hem = result.edge(hem_at[0]).path
-    hand = hem.start.distance(hem.end) / 3
-    curve = Cubic(hem.start, hem.start + hem.start_tangent * hand, hem.end - hem.end_tangent * hand, hem.end)
+    third = hem.start.distance(hem.end) / 3
+    curve = Cubic(hem.start, hem.start + hem.start_tangent * third, hem.end - hem.end_tangent * third, hem.end)
     result = put(result, {hem_at[0]: Path((curve,))})
     return _put_bust(_levels(result, piece, turn, drop), piece, Point((there.x + bust.x) / 2, there.y))
 

@@ -180,9 +180,9 @@ def blended(piece: Piece, name: str, low: float, high: float, reach: float) -> P
     start, end = path.at(a), path.at(b)
     way, on = path.tangent_at(a + 1e-6), path.tangent_at(b - 1e-6)
 
-    hand = start.distance(end) / 3
+    third = start.distance(end) / 3
     parts = [path.between(0.0, a)] if a > 1e-6 else []
-    parts.append(Path((Cubic(start, start + way * hand, end - on * hand, end),)))
+    parts.append(Path((Cubic(start, start + way * third, end - on * third, end),)))
     parts += [path.between(b, path.length)] if path.length - b > 1e-6 else []
     new = Path.of(*parts)
     longer = new.length - path.length
@@ -243,7 +243,7 @@ def taken_down(piece: Piece, side: Side, at_start: float, at_end: float, down: S
         nodes.append((a, b, dart))
     nodes.sort(key=lambda node: node[0])
     parts: list[Path] = []
-    mouths: list[tuple[Dart, Point, Point]] = []
+    opened: list[tuple[Dart, Point, Point]] = []
     at, here = 0.0, start
     for a, b, dart in nodes:
         middle = path.at(a).mid(path.at(b))
@@ -253,7 +253,7 @@ def taken_down(piece: Piece, side: Side, at_start: float, at_end: float, down: S
         if a - at > 1e-6:
             parts.append(swung(path.between(at, a), one, here))
         parts.append(Path.line(one, two))
-        mouths.append((dart, one, two))
+        opened.append((dart, one, two))
         at, here = b, two
     if path.length - at > 1e-6:
         parts.append(swung(path.between(at, path.length), end, here))
@@ -265,7 +265,7 @@ def taken_down(piece: Piece, side: Side, at_start: float, at_end: float, down: S
             beside[edge.name] = edge.drawn(cut_or_run_on(edge.path, by))
             there[edge.name] = shifted(0.0 if edge.turned else -by)
     piece = put(piece, {side.name: new, **beside}, there)
-    placed = {dart.name: sorted((new.nearest(one), new.nearest(two))) for dart, one, two in mouths}
+    placed = {dart.name: sorted((new.nearest(one), new.nearest(two))) for dart, one, two in opened}
     piece = replace(
         piece,
         darts=tuple(

@@ -107,7 +107,7 @@ def _width(pattern: Pattern) -> float:
 
 
 class Figures:
-    """The part of the panel with cloth and pages: `widget`, with the switch `wanted` and the table `shown`."""
+    """The part of the panel with cloth and pages: `widget`, with the switch `switch` and the table `shown`."""
 
     def __init__(self, lesson: Lesson) -> None:
         self.lesson = lesson
@@ -116,18 +116,18 @@ class Figures:
         self._pattern: Pattern | None = None
         self._kept: Kept | None = None
         self._working = Aside(self._work, _AFTER, patient=True)
-        self.wanted = widgets.Checkbox(
+        self.switch = widgets.Checkbox(
             value=True,
             indent=False,
             description=say("panel.figures"),
             tooltip=say("panel.figures_tip"),
             layout={"width": "auto", "height": "22px", "margin": "4px 0 0 0"},
         )
-        self.wanted.style.font_weight = "600"
+        self.switch.style.font_weight = "600"
         self.shown = widgets.HTML()
-        self.widget = widgets.VBox([self.wanted, self.shown], layout={"min_width": "270px", "margin": "0 40px 0 0"})
+        self.widget = widgets.VBox([self.switch, self.shown], layout={"min_width": "270px", "margin": "0 40px 0 0"})
         self.widget.add_class("lessonkit-figures")
-        self.wanted.observe(self._switched, "value")
+        self.switch.observe(self._switched, "value")
 
     @property
     def pending(self) -> bool:
@@ -139,7 +139,7 @@ class Figures:
         self._pattern = pattern
         self._working.drop()
         old, self._fresh = self._fresh, set()
-        if self.wanted.value:
+        if self.switch.value:
             if old or not self.shown.value:
                 self.say()
             if pattern is not None:
@@ -173,7 +173,7 @@ class Figures:
                 if known and part not in self._fresh:
                     text = say("panel.figure_was", figure=text)
                 lines.append((figure.label(system), text, part not in self._fresh, figure.trouble))
-        html = fragments.figures(lines) if self.wanted.value else ""
+        html = fragments.figures(lines) if self.switch.value else ""
         if self.shown.value != html:
             self.shown.value = html
 
@@ -185,7 +185,7 @@ class Figures:
     @spoken
     def _switched(self, _: object) -> None:
         self.follow(self._pattern)
-        if not self.wanted.value:
+        if not self.switch.value:
             self.shown.value = ""
 
     def _work(self) -> Iterator[Show]:

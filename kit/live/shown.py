@@ -12,7 +12,7 @@ Found = TypeVar("Found")
 class ShownAnswer(Generic[Found]):
     """`found` is the answer as data, `text` the same in lines, `html` with its tables and pictures, all of it escaped.
 
-    >>> Shown(3, "three", "<p>three</p>")
+    >>> ShownAnswer(3, "three", "<p>three</p>")
     three
     """
 

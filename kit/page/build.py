@@ -375,8 +375,8 @@ def _write(
     skin = hashlib.sha256(b"".join((templates() / "page" / n).read_bytes() for n in ("index.html.j2", "sw.js.j2")))
     told.update(skin.digest())
     edition = f"edition-{told.hexdigest()[:12]}"
-    wanted = [name for name in sorted(parts) if name != "notices.txt"]
-    size = round(sum(len(parts[name]) for name in wanted if name != "pyodide.asm.mjs") / 1e6 + 0.3)
+    listed = [name for name in sorted(parts) if name != "notices.txt"]
+    size = round(sum(len(parts[name]) for name in listed if name != "pyodide.asm.mjs") / 1e6 + 0.3)
     with speaking(offered[0]):
         words = {key: say(f"page.{key}", size=size) if key == "opening_first" else say(f"page.{key}") for key in _OFTEN}
         index = pages.get_template("index.html.j2").render(
@@ -400,7 +400,7 @@ def _write(
             for side in (192, 512)
         ],
     }
-    files = ["./", "page.webmanifest", *(f"{edition}/{name}" for name in wanted)]
+    files = ["./", "page.webmanifest", *(f"{edition}/{name}" for name in listed)]
     service = pages.get_template("sw.js.j2").render(edition=edition, files=json.dumps(files))
     make_folder(out)
     for name, data in parts.items():

@@ -258,16 +258,16 @@ class Engine:
         ]
         if not places:
             raise KitError(message("page.no_steps"))
-        wanted = (str(step.get("kind")), str(step.get("key")))
-        at = places.index(wanted) if wanted in places else 0
+        place = (str(step.get("kind")), str(step.get("key")))
+        at = places.index(place) if place in places else 0
         units = pattern.lesson.units
         if at < len(pattern.steps):
             return drafting_picture(pattern.steps[at], at + 1, pattern, units, dict), at
         record = pattern.sewing[at - len(pattern.steps)]
-        shots = sewing_pictures(record, at - len(pattern.steps) + 1, pattern, units)
+        pictures = sewing_pictures(record, at - len(pattern.steps) + 1, pattern, units)
         picture = step.get("picture")
         picture = picture if isinstance(picture, int) and not isinstance(picture, bool) else 1
-        return shots[-1 if picture == -1 else min(max(picture, 1), len(shots)) - 1], at
+        return pictures[-1 if picture == -1 else min(max(picture, 1), len(pictures)) - 1], at
 
     def _prove(self, asked: Mapping[str, Any]) -> Answer:
         worked = self._worked(asked)

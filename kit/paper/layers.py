@@ -44,10 +44,10 @@ def size_ink(place: int) -> Ink:
     return Ink(_WIDTHS[(place + 1) % 2], 0.0, tuple(dash))
 
 
-def size_look(place: int, *, fine: bool = False) -> Look:
-    """The look of what belongs to that size alone; `fine` on a piece whose lines bunch."""
+def size_look(place: int, *, thin: bool = False) -> Look:
+    """The look of what belongs to that size alone; `thin` on a piece whose lines bunch."""
     ink = size_ink(place)
-    cut = Ink(ink.width * _FINE, ink.grey, ink.dash) if fine else ink
+    cut = Ink(ink.width * _FINE, ink.grey, ink.dash) if thin else ink
     inks: Mapping[StrokeRole, Ink] = {**INKS, "cut": cut}
     return Look(inks)
 

@@ -38,7 +38,7 @@ from kit.wording.lists import listed
 
 _CLOSER = 0.8
 _LINE = 0.5  # half the width of the heaviest line, and a little
-_OFTEN = 0.2  # the share of lines in bunches from which a piece's lines are fine
+_OFTEN = 0.2  # the share of lines in bunches from which a piece's lines are thin
 _LEVELLED = 25.0  # mm that a lengthen line may be moved to lie where other sizes have it
 
 
@@ -47,7 +47,7 @@ class NestedPiece:
     """One piece in all sizes. `pieces` and `motions` go by size (None: that size has no such piece); a motion takes
     the piece's own mm to the nest's. `parts` are its lines, `stitches` its stitch lines in the same manner, `names`
     the name of a size in its own lines, `text` what is written on the piece; `corners` is the line around it all,
-    `areas` what is cut out, by size (shapely); `orders` tells the order of lines that bunch, which are drawn `fine`."""
+    `areas` what is cut out, by size (shapely); `orders` tells the order of lines that bunch, which are drawn `thin`."""
 
     pieces: tuple[Piece | None, ...]
     motions: tuple[Motion, ...]
@@ -58,7 +58,7 @@ class NestedPiece:
     corners: tuple[Point, ...]
     areas: tuple[Any, ...]
     orders: tuple[SharedPart, ...] = ()
-    fine: bool = False
+    thin: bool = False
 
     @property
     def piece(self) -> Piece:

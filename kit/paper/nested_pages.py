@@ -48,7 +48,7 @@ def nest_content(made: Nest, laid: Sheet) -> bytes:
     title = say("paper.document", title=made.pattern.lesson.title, edition=edition_line(made.pattern))
     canvas = new_canvas(target, laid.width, laid.height, title)
     shelf = Shelf(size_layers(made.sizes) if made.several else ())
-    looks = {fine: [size_look(place, fine=fine) for place in made.places] for fine in (False, True)}
+    looks = {thin: [size_look(place, thin=thin) for place in made.places] for thin in (False, True)}
     for each, placement in zip(made.pieces, laid.placements, strict=True):
         canvas.saveState()
         a, b, d, e, x, y = placement.matrix
@@ -56,7 +56,7 @@ def nest_content(made: Nest, laid: Sheet) -> bytes:
         for stitches, parts in ((True, each.stitches), (False, each.parts), (False, each.names), (False, each.orders)):
             for part in parts:
                 with shelf.on(canvas, _layers(made, part, stitches)):
-                    draw(canvas, part.items, _look(part, looks[each.fine], made.several))
+                    draw(canvas, part.items, _look(part, looks[each.thin], made.several))
         draw(canvas, each.text)
         canvas.restoreState()
     canvas.showPage()

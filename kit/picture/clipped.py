@@ -20,7 +20,7 @@ class RoundWindow:
     radius: float
 
     @property
-    def fine(self) -> float:
+    def stride(self) -> float:
         """How closely a line is looked at, in mm."""
         return self.radius * 0.3
 
@@ -44,7 +44,7 @@ class Band:
     high: float
 
     @property
-    def fine(self) -> float:
+    def stride(self) -> float:
         """How closely a line is looked at, in mm."""
         return (self.high - self.low) * 0.3
 
@@ -69,7 +69,7 @@ def clipped(curves: Sequence[Curve], window: Window) -> list[tuple[Curve, ...]]:
         if window.misses(curve.bounds()):
             open_run = False
             continue
-        for low, high in _stretches(curve, window.holds, window.fine):
+        for low, high in _stretches(curve, window.holds, window.stride):
             part = curve if low <= 0.0 and high >= 1.0 else curve.between(low, high)
             if open_run and low <= 0.0 and runs:
                 runs[-1].append(part)
@@ -81,12 +81,12 @@ def clipped(curves: Sequence[Curve], window: Window) -> list[tuple[Curve, ...]]:
     return [tuple(run) for run in runs]
 
 
-def _stretches(curve: Curve, holds: Callable[[Point], bool], fine: float) -> Iterator[tuple[float, float]]:
-    """(from, to) of the curve's parameter where it lies inside. It is looked at in equal steps of about `fine` mm: what
-    dips in and out again between two of them is not seen."""
+def _stretches(curve: Curve, holds: Callable[[Point], bool], stride: float) -> Iterator[tuple[float, float]]:
+    """(from, to) of the curve's parameter where it lies inside. It is looked at in equal steps of about `stride` mm:
+    what dips in and out again between two of them is not seen."""
     box = curve.bounds()
     across = math.hypot(box[2] - box[0], box[3] - box[1])
-    steps = min(max(_STEPS, math.ceil(across / max(fine, 1e-6))), _MOST)
+    steps = min(max(_STEPS, math.ceil(across / max(stride, 1e-6))), _MOST)
     inside = [holds(curve.point(i / steps)) for i in range(steps + 1)]
     begun = 0.0 if inside[0] else None
     for i in range(steps):

@@ -100,7 +100,7 @@ def arrange(
 
     >>> lines = DrawnLines(8.0)
     >>> lines.add(((0.0, 0.0), (100.0, 0.0)), 1.0)
-    >>> here, above = Place(50, 0, 30, 4, 0, cost=0.0), Place(50, 4, 30, 4, 0, cost=1.0)
+    >>> here, above = TextPlace(50, 0, 30, 4, 0, cost=0.0), TextPlace(50, 4, 30, 4, 0, cost=1.0)
     >>> [(place, cost)] = arrange([WaitingText(lambda: (here, above), em=4.0)], lines)
     >>> place.y, cost
     (4, 1.0)

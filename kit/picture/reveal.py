@@ -58,7 +58,7 @@ def turns(drawing: Drawing) -> tuple[RevealTurn, ...]:
 def reveal(drawing: Drawing, share: float) -> Drawing:
     """What there is of `drawing` when `share` (0..1) of it is made: at 0 what stood before, at 1 all of it. A line in
     the making is cut at its length; texts and dimensions appear when their turn is over. `bounds` stay as they are, so
-    a drawing without them fits what is there (`Stage` keeps every part in its place)."""
+    a drawing without them fits what is there (`StagedDrawing` keeps every part in its place)."""
     share = min(max(share, 0.0), 1.0)
     items = []
     for item, turn in zip(drawing.items, turns(drawing), strict=True):

@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from kit.diagnostic import measured, message, named_edge
 from kit.errors import KitError, near
-from kit.geometry import Line, Motion, Path, Point
+from kit.geometry import Line, Motion, Path
 from kit.piece.darts_and_pleats import Pleat
 from kit.piece.piece import Piece
 
@@ -142,10 +142,3 @@ def cap(piece: Piece, pleat: Pleat, far: bool = False) -> Path:
         )
     other = half.mirrored(axis)
     return other.joined(half.reversed()) if ahead else half.joined(other.reversed())
-
-
-def underlay_end(pleat: Pleat) -> Point:
-    """Where the fold comes to lie on the edge when the pleat is folded: half its intake beyond its line."""
-    one, two = pleat.lines[0].start, pleat.lines[1].start
-    foot, way = (two, two - one) if pleat.laid == "end" else (one, one - two)
-    return foot + way * 0.5

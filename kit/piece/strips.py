@@ -115,29 +115,6 @@ def bias_cloth(strips: int, each: float, width: float) -> tuple[float, float]:
     return each / ROOT2 + strips * width * ROOT2, each / ROOT2
 
 
-def bias_lengths(across: float, along: float, width: float) -> tuple[float, ...]:
-    """The lengths of single bias strips `width` mm wide from a rectangle of cloth cut on the grain, strip beside
-    strip from one corner to the other, longest first.
-
-    A strip lies between two lines x - y = c and c + width x sqrt 2. Its ends are cut along the grain, both the same
-    way so that strips can be joined: the longer of what upright and what level ends allow counts.
-    """
-    _size(width, "bias strip")
-    step = width * ROOT2
-    found = []
-    # Begin so that one strip lies about the diagonal from corner to corner.
-    first = -along
-    for k in range(math.floor((across + along) / step + 1e-9)):
-        low = first + k * step
-        high = low + step
-        upright = min(across, along + low) - max(0.0, high)
-        level = min(along, across - high) - max(0.0, -low)
-        longest = max(upright, level) * ROOT2
-        if longest > 1e-6:
-            found.append(longest)
-    return tuple(sorted(found, reverse=True))
-
-
 def continuous_bias(across: float, along: float, width: float, allowance: float) -> float:
     """Length of the one strip, `width` mm wide, that a rectangle cut on the grain gives as a sewn bias tube.
 

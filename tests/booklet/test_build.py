@@ -17,13 +17,17 @@ import pytest
 from kit.body.chart import workshop_chart
 from kit.booklet import build as building
 from kit.booklet.asked_forms import ALL, DEFAULT, asked_forms
-from kit.booklet.build import PAGES, Built, build
+from kit.booklet.build import DATA, Built, build
 from kit.booklet.buying import Shopping
 from kit.errors import KitError
 from kit.lesson.pattern import Pattern
+from kit.paper.papers import papers_of
 from tests.unplaced import unplaced
 
 from .conftest import Writer, code, lesson_at
+
+PAGES = (*(f"pages-{paper.name}.pdf" for paper in papers_of("")), *DATA)
+"""Files of a build that holds every size of page."""
 
 
 def contents(folder: Path) -> dict[str, bytes]:

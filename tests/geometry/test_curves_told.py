@@ -184,7 +184,7 @@ def test_outlines() -> None:
         lines.append(
             f"  holds {[made.contains(spot) for spot in (*SPOTS, Point(100, 30), Point(50, 60), Point(0, 0))]}"
         )
-        lines.append(f"  inside of a {made.interior_side('a')}; crosses {exact(made.self_crossing())}")
+        lines.append(f"  crosses {exact(made.self_crossing())}")
         lines.append(f"  oriented {exact(made.oriented().names)} {exact(made.oriented().area)}")
         flipped = made.mirrored(Line(Point(0, 0), Point(0, 1)))
         lines.append(f"  mirrored {exact(flipped.bounds())}; {tried(partial(made.edge, 'q'))}")

@@ -67,7 +67,6 @@ def test_label_point_has_room() -> None:
 
 
 def test_sides_and_copies() -> None:
-    assert FRONT.interior_side("side") == -1 and FRONT.oriented().interior_side("side") == 1
     mirror = FRONT.mirrored(Line(Point(0, 0), Point(0, 1)))
     assert mirror.area == pytest.approx(-FRONT.area) and mirror.names == FRONT.names
     assert mirror.edge("shoulder") == Path.line(Point(-70, 400), Point(-180, 370))
@@ -127,8 +126,6 @@ def test_refusals_name_edges_gap_and_place() -> None:
     assert caught.value.where == "25 cm (9 7/8 in) across, -18 cm (-7 1/8 in) up"
     with pytest.raises(KitError, match="Did you mean 'shoulder'"):
         FRONT.edge("sholder")
-    with pytest.raises(KitError, match="Did you mean 'hem'"):
-        FRONT.interior_side("hen")
     with pytest.raises(KitError, match="two edges are called 'neck'"):
         Outline((FRONT.edges[0], FRONT.edges[0]))
     with pytest.raises(KitError, match="needs edges"):

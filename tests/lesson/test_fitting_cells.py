@@ -27,8 +27,16 @@ def kernel(tmp_path_factory: pytest.TempPathFactory) -> Iterator[Kernel]:
     kernel.manager.shutdown_kernel(now=True)
 
 
-def test_cells_run_again_in_any_order_keep_one_of_each(kernel: Kernel) -> None:
-    for cell, code in (("lesson", LESSON), ("first", FITTING), ("second", SECOND)):
+@pytest.fixture
+def taught(kernel: Kernel) -> Kernel:
+    """The kernel with the lesson's cell run; the same one for every test, each of which writes fittings of its own."""
+    assert not errors(kernel.run("lesson", LESSON))
+    return kernel
+
+
+def test_cells_run_again_in_any_order_keep_one_of_each(taught: Kernel) -> None:
+    kernel = taught
+    for cell, code in (("first", FITTING), ("second", SECOND)):
         answers = kernel.run(cell, code)
         assert not errors(answers)
     assert not [a for a in answers if a["msg_type"] in ("execute_result", "display_data")], "nothing is printed"
@@ -40,6 +48,6 @@ def test_cells_run_again_in_any_order_keep_one_of_each(kernel: Kernel) -> None:
     assert kernel.value(FOUND) == [["Paper fitting", 130.0], ["Second toile", 140.0]]
 
 
-def test_a_refusal_is_shown_in_one_line(kernel: Kernel) -> None:
-    (error,) = errors(kernel.run("third", 'lesson.fitting("Third", "why", hem_dorp=(1 * cm, 2 * cm))'))
+def test_a_refusal_is_shown_in_one_line(taught: Kernel) -> None:
+    (error,) = errors(taught.run("third", 'lesson.fitting("Third", "why", hem_dorp=(1 * cm, 2 * cm))'))
     assert "Did you mean 'hem_drop'?" in "".join(error["traceback"]) and len(error["traceback"]) == 1

@@ -115,11 +115,11 @@ def test_what_is_not_known_is_not_guessed(lesson: Lesson) -> None:
 
 def test_it_can_be_switched_off(lesson: Lesson) -> None:
     shown = panel(lesson)
-    shown.figures.wanted.value = False
+    shown.figures.switch.value = False
     assert shown.figures.shown.value == ""
     shown.rows["hem_drop"].slider.value = 19
     assert shown.figures.shown.value == ""
-    shown.figures.wanted.value = True
+    shown.figures.switch.value = True
     assert "Pages, A4" in shown.figures.shown.value
 
 

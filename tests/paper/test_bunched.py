@@ -133,7 +133,7 @@ def test_every_order_of_the_example_is_that_of_its_lines(made: Nest) -> None:
             checked += 1
     assert checked >= 10
     facing = next(each for each in made.pieces if each.piece.name == "back_facing")
-    assert facing.fine and facing.orders
+    assert facing.thin and facing.orders
 
 
 def test_a_lengthen_line_serves_all_sizes(made: Nest) -> None:

@@ -172,7 +172,7 @@ def of_pleats(piece: Piece) -> Iterator[str]:
     for pleat in piece.pleats:
         yield f"{exact(pleat)}, lies {pleats.lies(piece, pleat)}, tapered {pleat.tapered}"
         yield f"  takes {exact(pleats.intake(pleat))}, fold {exact(pleats.fold_line(pleat))}"
-        yield f"  {exact(pleats.closing(piece, pleat))}; its end under it {exact(pleats.underlay_end(pleat))}"
+        yield f"  {exact(pleats.closing(piece, pleat))}"
         yield f"  cap {tried(lambda pleat=pleat: pleats.cap(piece, pleat))}"  # type: ignore[misc]
         if pleat.far:
             yield f"  far cap {tried(lambda pleat=pleat: pleats.cap(piece, pleat, far=True))}"  # type: ignore[misc]

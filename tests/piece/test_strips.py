@@ -8,7 +8,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 from shapely import affinity
-from shapely.geometry import LineString, Polygon, box
+from shapely.geometry import Polygon, box
 from shapely.ops import unary_union
 
 from kit.errors import KitError
@@ -95,32 +95,6 @@ def test_the_square_gives_the_length_and_a_smaller_one_does_not(length: float, w
     assert strips.continuous_bias(side + 1e-6, side + 1e-6, width, allowance) >= length - 1e-2
     less = side - 0.01
     assert strips.continuous_bias(less, less, width, allowance) < length
-
-
-@pytest.mark.parametrize("across,along,width", [(600.0, 400.0, 50.0), (1380.0, 500.0, 38.0), (300.0, 900.0, 75.0)])
-def test_single_bias_strips_measured_on_the_cloth(across: float, along: float, width: float) -> None:
-    """Each strip is cut out of the cloth with shapely and sliced: its ends lie where its slices along the grain are
-    whole, so the span of whole slices, seen along the diagonal, is its length."""
-    cloth, step, measured = box(0, 0, across, along), width * math.sqrt(2), []
-    for k in range(math.floor((across + along) / step)):
-        low = k * step - along
-        far = 3 * (across + along)
-        band = Polygon([(low - far, -far), (low + step - far, -far), (low + step + far, far), (low + far, far)])
-        part = cloth.intersection(band)
-        spans = []
-        for upright in (True, False):
-            whole = []
-            for i in range(int(max(across, along) * 2)):
-                at = i / 2 + 0.25
-                line = LineString([(at, -9e3), (at, 9e3)] if upright else [(-9e3, at), (9e3, at)])
-                if part.intersection(line).length > step - 1e-6:
-                    whole.append(at)
-            spans.append(whole[-1] - whole[0] + 0.5 if whole else 0.0)
-        measured.append(max(spans) * math.sqrt(2))
-    found = strips.bias_lengths(across, along, width)
-    assert max(found) <= math.sqrt(2) * min(across, along) + 1e-6
-    for mine, theirs in zip(found, sorted((m for m in measured if m > 0.5), reverse=True), strict=False):
-        assert mine == pytest.approx(theirs, abs=1.5)
 
 
 def test_bias_from_selvedge_to_selvedge() -> None:

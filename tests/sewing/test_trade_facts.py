@@ -83,7 +83,6 @@ def test_a_hem_turned_once_takes_its_depth(wrap):
     table = wrap.table()
     table.make.hem(table.front.hem, first=3 * cm)
     assert table.make.operations[0].takes(wrap.pattern_of([])) == {("front", "hem"): 30.0}
-    assert table.make.operations[0].hem_class == "6.02.01"  # ISO 4916, from memory
 
 
 def test_a_strip_folded_in_four_finishes_at_a_quarter(wrap):

@@ -43,11 +43,6 @@ class EdgeFinish(Operation):
     stitch: str = word(FINISHES[:3], default="zigzag", fills={"finish": "word.finish"})
     leave: bool = flag(default=False)
 
-    @property
-    def edge_stitch(self) -> str:
-        """ISO 4915 stitch type; empty for pinking."""
-        return {"zigzag": "304", "overlock": "504"}.get(self.stitch, "")
-
     def closes(self, pattern: Cut) -> tuple[Closing, ...]:
         return closings(pattern, self.edges, "finished") if self.leave else ()
 

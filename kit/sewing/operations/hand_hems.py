@@ -50,11 +50,6 @@ class HandHem(Hem):
         depth, turn = asked.read["first"], asked.read["second"]
         return cls(**asked.read | {"first": turn or depth, "second": depth if turn else 0.0})
 
-    @property
-    def hem_class(self) -> str:
-        """ISO 4916 class 6, edges finished; its number is left out."""
-        return "6"
-
     def minutes(self, pattern: Cut) -> float:
         """A learner sews 20 cm of blind hem by hand in about 4 minutes (common practice, no source)."""
         metres = sum(span.length for run in self.runs() for span in spans(pattern, run)) / 1000
@@ -171,11 +166,6 @@ class RolledHem(Hem):
     second: float = fixed(0.0)
     catching: tuple[Run, ...] = fixed(())
     finish: str = fixed("none")
-
-    @property
-    def hem_class(self) -> str:
-        """ISO 4916 class 6, edges finished; its number is left out."""
-        return "6"
 
     def _section(self) -> Section:
         return shapes.rolled()

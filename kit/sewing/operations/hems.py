@@ -98,11 +98,6 @@ class Hem(Operation):
     ring: bool = flag(default=False)
 
     @property
-    def hem_class(self) -> str:
-        """ISO 4916 class, from memory."""
-        return "6.03.01" if self.second > 0 else "6.02.01"
-
-    @property
     def depth(self) -> float:
         """mm of the finished hem."""
         return self.second if self.second > 0 else self.first

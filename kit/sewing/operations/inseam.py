@@ -156,15 +156,15 @@ class PocketSeam(Seam):
     def joins(self) -> tuple[tuple[Run, Run], ...]:
         return (*super().joins, self.bags)
 
-    def mouths(self, pattern: Cut) -> tuple[Run, Run]:
+    def pocket_mouths(self, pattern: Cut) -> tuple[Run, Run]:
         """The mouth on each of the two edges."""
         return on_both(pattern, self.a[0], self.b[0], self.mouth)
 
     def closes(self, pattern: Cut) -> tuple[Closing, ...]:
-        return closed_but(pattern, self.runs(), self.mouths(pattern), "sewn")
+        return closed_but(pattern, self.runs(), self.pocket_mouths(pattern), "sewn")
 
     def opens(self, pattern: Cut) -> tuple[Span, ...]:
-        return tuple(span for run in self.mouths(pattern) for span in spans(pattern, run))
+        return tuple(span for run in self.pocket_mouths(pattern) for span in spans(pattern, run))
 
     def minutes(self, pattern: Cut) -> float:
         return super().minutes(pattern) + 6.0
