@@ -7,18 +7,22 @@ what a setting means is checked by the engine that works it.
 from __future__ import annotations
 
 import json
-from collections.abc import Mapping
+from collections.abc import Callable, Mapping
 from dataclasses import dataclass
-from typing import Any
+from typing import Any, NamedTuple, TypeVar
 
 MOST = 64 * 1024
 """Bytes of one message."""
 NAME = 30
 """Characters of a first name."""
+_NAME_GIVEN = 400  # characters, before what cannot be seen is taken out
+_PAPER = 20
 _KEY = 120
 _LIST = 200
 _SETTING = ("language", "units", "body", "values", "step", "room")
 Step = Mapping[str, Any]
+M = TypeVar("M")
+T = TypeVar("T")
 
 
 class Unsaid(ValueError):
@@ -140,67 +144,22 @@ BoardSaid = Send | Follow | At | LookAtDraft | Over | Lower | LetGo | Ask
 
 def read_student(text: str) -> Said:
     """What a student's page says. Raises `Unsaid`."""
-    told = _object(text)
-    what = told.get("is")
-    if what == "here":
-        solved = told.get("solved", [])
-        if not isinstance(solved, list) or len(solved) > _LIST:
-            raise Unsaid("solved")
-        step = told.get("step", "")
-        engine = told.get("engine")
-        return Report(
-            _text(step, _KEY),
-            _count(told.get("number", 0)),
-            _count(told.get("steps", 0)),
-            tuple(_text(key, _KEY) for key in solved),
-            _count(told.get("errors", -1), -1),
-            _count(told.get("warnings", -1), -1),
-            engine if engine in ("own", "room") else "",
-        )
-    if what == "name":
-        return Named(clean_name(_text(told.get("name", ""), 400)))
-    if what == "hand":
-        return Hand(told.get("up") is True)
-    if what == "may_look":
-        return MayLook(told.get("yes") is True)
-    if what == "draft":
-        setting = told.get("setting")
-        return Draft(_count(told.get("for")), None if setting is None else read_setting(setting))
-    if what == "ask":
-        return _ask(told)
-    if what == "make":
-        return MakePages(read_setting(told.get("setting")), _text(told.get("paper"), 20), told.get("booklet") is True)
-    if what == "cancel":
-        return Cancel()
-    raise Unsaid("what")
+    return _read(_STUDENT, text)
 
 
 def read_board(text: str) -> BoardSaid:
     """What the teacher's board says. Raises `Unsaid`."""
+    return _read(_BOARD, text)
+
+
+def _read(kinds: Mapping[str, tuple[Callable[..., M], tuple[_Told, ...]]], text: str) -> M:
+    """The value that a message gives, by what it says it is; what `kinds` does not name is not looked at."""
     told = _object(text)
-    what = told.get("is")
-    if what == "send":
-        values = told.get("values", {})
-        if not isinstance(values, dict) or len(values) > _LIST:
-            raise Unsaid("values")
-        step = told.get("step")
-        known = {_text(name, _KEY): _number(value) for name, value in values.items()}
-        return Send(None if step is None else _step(step), known, _text(told.get("title", ""), _KEY))
-    if what == "follow":
-        return Follow(told.get("on") is True)
-    if what == "at":
-        return At(_step(told.get("step")))
-    if what == "look":
-        return LookAtDraft(_count(told.get("number")))
-    if what == "over":
-        return Over()
-    if what == "lower":
-        return Lower(_count(told.get("number")))
-    if what == "let_go":
-        return LetGo(_count(told.get("number")))
-    if what == "ask":
-        return _ask(told)
-    raise Unsaid("what")
+    kind = told.get("is")
+    if not isinstance(kind, str) or kind not in kinds:
+        raise Unsaid("what")
+    make, parts = kinds[kind]
+    return make(*(part.read(told.get(part.key, part.otherwise)) for part in parts))
 
 
 def clean_name(text: str) -> str:
@@ -214,19 +173,6 @@ def read_setting(told: object) -> dict[str, Any]:
     if not isinstance(told, dict):
         raise Unsaid("setting")
     return {key: told[key] for key in _SETTING if key in told}
-
-
-def _ask(told: Mapping[str, Any]) -> Ask:
-    text = told.get("text")
-    if not isinstance(text, str):
-        raise Unsaid("text")
-    try:
-        asked = json.loads(text)
-    except (ValueError, RecursionError):
-        raise Unsaid("text") from None
-    if not isinstance(asked, dict):
-        raise Unsaid("text")
-    return Ask(_count(told.get("id")), one_line(asked), asked.get("do") in ("prove", "mend"))
 
 
 def one_line(asked: Mapping[str, Any]) -> str:
@@ -271,3 +217,97 @@ def _step(told: object) -> dict[str, Any]:
     picture = told.get("picture", 1)
     made["picture"] = -1 if picture == -1 else max(1, _count(picture))
     return made
+
+
+def _yes(value: object) -> bool:
+    return value is True
+
+
+def _short(value: object) -> str:
+    return _text(value, _KEY)
+
+
+def _known(value: object) -> int:
+    return _count(value, -1)
+
+
+def _solved(value: object) -> tuple[str, ...]:
+    if not isinstance(value, list) or len(value) > _LIST:
+        raise Unsaid("solved")
+    return tuple(_short(key) for key in value)
+
+
+def _values(value: object) -> dict[str, float]:
+    if not isinstance(value, dict) or len(value) > _LIST:
+        raise Unsaid("values")
+    return {_short(name): _number(each) for name, each in value.items()}
+
+
+def _or_none(read: Callable[[object], T]) -> Callable[[object], T | None]:
+    return lambda value: None if value is None else read(value)
+
+
+def _question(value: object) -> dict[str, Any]:
+    """The JSON in a text that is meant for the engine."""
+    if not isinstance(value, str):
+        raise Unsaid("text")
+    try:
+        asked = json.loads(value)
+    except (ValueError, RecursionError):
+        raise Unsaid("text") from None
+    if not isinstance(asked, dict):
+        raise Unsaid("text")
+    return asked
+
+
+def _asked(number: int, question: Mapping[str, Any]) -> Ask:
+    return Ask(number, one_line(question), question.get("do") in ("prove", "mend"))
+
+
+# ---- what each message holds, in the order of its value's fields ------------------------------------------
+
+
+class _Told(NamedTuple):
+    """One part of a message: the `key` it stands under, how it is `read`, and what counts where it is not said."""
+
+    key: str
+    read: Callable[[Any], Any]
+    otherwise: object = None
+
+
+_ASK = (_Told("id", _count), _Told("text", _question))
+_SEAT = (_Told("number", _count),)
+_STUDENT: Mapping[str, tuple[Callable[..., Said], tuple[_Told, ...]]] = {
+    "here": (
+        Report,
+        (
+            _Told("step", _short, ""),
+            _Told("number", _count, 0),
+            _Told("steps", _count, 0),
+            _Told("solved", _solved, []),
+            _Told("errors", _known, -1),
+            _Told("warnings", _known, -1),
+            _Told("engine", lambda value: value if value in ("own", "room") else ""),
+        ),
+    ),
+    "name": (Named, (_Told("name", lambda value: clean_name(_text(value, _NAME_GIVEN)), ""),)),
+    "hand": (Hand, (_Told("up", _yes),)),
+    "may_look": (MayLook, (_Told("yes", _yes),)),
+    "draft": (Draft, (_Told("for", _count), _Told("setting", _or_none(read_setting)))),
+    "ask": (_asked, _ASK),
+    "make": (
+        MakePages,
+        (_Told("setting", read_setting), _Told("paper", lambda value: _text(value, _PAPER)), _Told("booklet", _yes)),
+    ),
+    "cancel": (Cancel, ()),
+}
+_BOARD: Mapping[str, tuple[Callable[..., BoardSaid], tuple[_Told, ...]]] = {
+    "send": (Send, (_Told("step", _or_none(_step)), _Told("values", _values, {}), _Told("title", _short, ""))),
+    "follow": (Follow, (_Told("on", _yes),)),
+    "at": (At, (_Told("step", _step),)),
+    "look": (LookAtDraft, _SEAT),
+    "over": (Over, ()),
+    "lower": (Lower, _SEAT),
+    "let_go": (LetGo, _SEAT),
+    "ask": (_asked, _ASK),
+}

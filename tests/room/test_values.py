@@ -176,3 +176,72 @@ def test_the_code_has_the_marks_of_the_standard() -> None:
     assert [rows[6][x] for x in range(8, side - 8)] == [x % 2 == 0 for x in range(8, side - 8)]
     assert [rows[y][6] for y in range(8, side - 8)] == [y % 2 == 0 for y in range(8, side - 8)]
     assert '"<&' not in qr_svg("http://a/", '"<&')
+
+
+SEW = {"kind": "sew", "key": "hem", "picture": 2}
+
+
+@pytest.mark.parametrize(
+    ("told", "means"),
+    [
+        ({"is": "here"}, said.Report()),
+        ({"is": "here", "engine": "theirs"}, said.Report(engine="")),
+        ({"is": "name"}, said.Named("")),
+        ({"is": "hand", "up": True}, said.Hand(True)),
+        ({"is": "hand", "up": 1}, said.Hand(False)),
+        ({"is": "may_look", "yes": True}, said.MayLook(True)),
+        ({"is": "draft", "for": 4}, said.Draft(4, None)),
+        ({"is": "ask", "id": 5, "text": '{"do": "draw"}'}, said.Ask(5, '{"do":"draw"}', False)),
+        ({"is": "ask", "id": 6, "text": '{"do": "mend"}'}, said.Ask(6, '{"do":"mend"}', True)),
+        (
+            {"is": "make", "setting": {"units": "cm", "more": 1}, "paper": "a4", "booklet": True},
+            said.MakePages({"units": "cm"}, "a4", True),
+        ),
+        ({"is": "cancel"}, said.Cancel()),
+    ],
+)
+def test_what_a_page_says_is_read_part_by_part(told: dict[str, object], means: said.Said) -> None:
+    assert said.read_student(json.dumps(told)) == means
+
+
+@pytest.mark.parametrize(
+    ("told", "means"),
+    [
+        ({"is": "send"}, said.Send(None, {}, "")),
+        ({"is": "send", "step": SEW, "values": {"hem": 30}, "title": "Short"}, said.Send(SEW, {"hem": 30.0}, "Short")),
+        ({"is": "follow", "on": True}, said.Follow(True)),
+        ({"is": "follow"}, said.Follow(False)),
+        ({"is": "at", "step": SEW}, said.At(SEW)),
+        ({"is": "look", "number": 3}, said.LookAtDraft(3)),
+        ({"is": "over"}, said.Over()),
+        ({"is": "lower", "number": 3}, said.Lower(3)),
+        ({"is": "let_go", "number": 3}, said.LetGo(3)),
+        ({"is": "ask", "id": 1, "text": "{}"}, said.Ask(1, "{}", False)),
+    ],
+)
+def test_what_a_board_says_is_read_part_by_part(told: dict[str, object], means: said.BoardSaid) -> None:
+    assert said.read_board(json.dumps(told)) == means
+
+
+@pytest.mark.parametrize(
+    "told",
+    [
+        {"is": "here", "step": "x" * 121},
+        {"is": "here", "solved": "hem"},
+        {"is": "here", "solved": ["a"] * 201},
+        {"is": "here", "errors": -2},
+        {"is": "here", "number": True},
+        {"is": "name", "name": "x" * 401},
+        {"is": "draft", "setting": {}},
+        {"is": "draft", "for": 1, "setting": "W4"},
+        {"is": "make", "paper": "a4"},
+        {"is": "make", "setting": {}, "paper": "x" * 21},
+        {"is": "ask", "id": 1, "text": "[]"},
+        {"is": "follow", "on": True},
+        {"is": ["here"]},
+        {},
+    ],
+)
+def test_what_a_page_cannot_say_is_refused(told: dict[str, object]) -> None:
+    with pytest.raises(said.Unsaid):
+        said.read_student(json.dumps(told))
