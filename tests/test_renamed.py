@@ -33,6 +33,11 @@ SAID = {
         "trace_pieces": 'back.role("back"); front_lining.role("front"); back_lining.role("back")',
     },
     "eddy_skirt": {"swing": 'front.role("front", tsiaw_enil="waist_" + "line")', "trace_back": 'back.role("back")'},
+    "breaker_skirt": {
+        "draw_first": 'first.role(tsiaw_enil="waist_" + "line")',
+        "trace_back": 'back_first.role("back"); back_second.role("back"); back_third.role("back")',
+    },
+    "limpet_hat": {"swing_side": 'side.role(daeh_enil="head_" + "line")'},
     "oyster_apron": {"draw": 'apron.role(tsiaw_enil="waist_" + "line")'},
 }
 

@@ -19,7 +19,16 @@ from kit.sewing.handle import PieceHandle
 from kit.sewing.handle import StripEdges as StripEdges
 from kit.sewing.handle import StripHandle as StripHandle
 from kit.sewing.outcome import How
-from kit.sewing.reading import WIDEST_ALLOWANCE, Reader, marks, opening_run, read_size, read_width, read_word
+from kit.sewing.reading import (
+    WIDEST_ALLOWANCE,
+    Reader,
+    marks,
+    opening_run,
+    read_size,
+    read_whole,
+    read_width,
+    read_word,
+)
 from kit.sewing.reading import Opening as Opening
 from kit.sewing.reading import Runs as Runs
 from kit.sewing.run import Fold as Fold
@@ -318,10 +327,11 @@ def whole(*, default: int, most: int, refused: str, do: str = "") -> Any:
     """A whole number from 1 to `most`. Another is refused as "0 <refused>."."""
 
     def read(given: Any, asked: Asked, name: str) -> int:
-        if isinstance(given, bool) or not isinstance(given, int) or not 1 <= given <= most:
+        number = read_whole(given)
+        if number is None or not 1 <= number <= most:
             fix = do or f"Write a whole number from 1 to {most}."
             raise KitError(f"{given!r} {refused}.", where=asked.where, do=fix)
-        return given
+        return number
 
     return _field(Reads(read, "int", default=default, fills={"": "count"}), default)
 

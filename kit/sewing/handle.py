@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from typing import Any, Literal
+from typing import TYPE_CHECKING, Any, Literal
 
 from kit.diagnostic import as_value, message, titled
 from kit.errors import KitError, near
@@ -134,6 +134,18 @@ class StripHandle:
             short_edges = tie.ends
         """
         return StripEdges(self.name, "ends")
+
+    if not TYPE_CHECKING:  # what a strip has stands above; this only says what a strip is not
+
+        def __getattr__(self, name: str) -> Any:
+            if name.startswith("_"):
+                raise AttributeError(name)
+            raise KitError(
+                f"it is a strip and has no edge or mark '{name}', only sides and ends.",
+                where=self.strip.title,
+                do="Sew it on with attach_strip, attach_handle or bind. What is set on along an edge, as a waistband, "
+                "cuff or neckband is, must be drawn as a piece: a rectangle with place and draw.",
+            )
 
     def __repr__(self) -> str:
         return f"<{self.strip.title}>"

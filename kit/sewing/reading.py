@@ -109,6 +109,8 @@ class Reader:
     def pressing(self, press: object, runs: tuple[Run, ...], where: str, *more: str) -> str:
         """How a seam is pressed: open, to one side, towards one of its pieces; `more` words a seam may allow."""
         pieces = list(dict.fromkeys(run.piece for run in runs))
+        if isinstance(press, PieceHandle):  # the piece itself, as make.press is told it
+            press = piece_of(press)[0].name
         return read_word(press, ("open", "one side", *more, *pieces), "press", where)
 
     def opening(
@@ -294,6 +296,17 @@ def read_word(given: object, known: Sequence[str], name: str, where: str, do: st
     if isinstance(given, str) and given in known:
         return given
     raise KitError(f"{name} is {given!r}.", where=where, do=do or near(str(given), known))
+
+
+def read_whole(given: object) -> int | None:
+    """A whole number as an author writes it, or as a lesson's count hands it on; None for anything else.
+
+    >>> read_whole(3), read_whole(3.0), read_whole(2.5), read_whole(True)
+    (3, 3, None, None)
+    """
+    if isinstance(given, bool) or not isinstance(given, int | float) or not float(given).is_integer():
+        return None
+    return int(given)
 
 
 def in_call(where: str) -> str:

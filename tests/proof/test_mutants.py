@@ -14,9 +14,8 @@ import pytest
 from kit.lesson.another import open_lesson
 from kit.lesson.pattern import Pattern
 from kit.proof import prove
-from tests.example import EXAMPLE
+from tests.example import EXAMPLE, NEWER
 
-NEWER = ("eddy_skirt", "slack_water_trousers", "oyster_apron")
 LESSONS = ("tideline_wrap_top", "ferry_tote", "dune_skirt", "harbour_jacket", *NEWER)
 WOULD_SEW = {
     # lesson: {change: {number of the operation, counted from 0: why it would sew}}
@@ -114,6 +113,34 @@ WOULD_SEW = {
             10: "the strap is sewn on before the apron is tried on",
             11: "strap and ties do not meet",
             12: "right and left tie",
+        },
+    },
+    "breaker_skirt": {
+        "drop": {10: "a fitting closes nothing"},
+        "repeat": {10: "tried on twice"},
+        "swap": {
+            1: "the lowest tier is drawn up by itself",
+            3: "front and back",
+            5: "the lowest tier is drawn up by itself",
+            9: "tried on before the casing is folded",
+            10: "tried on with the elastic in",
+            11: "the hem lies at the other end",
+        },
+    },
+    "limpet_hat": {
+        "drop": {6: "a fitting closes nothing", 15: "rows of stitching only keep the brim firm"},
+        "repeat": {6: "tried on twice", 15: "the same rows once more"},
+        "swap": {
+            0: "the edge may be clipped before the side is closed to a ring",
+            2: "the interfacing goes on the brim alone",
+            4: "a brim set on flat can have its ends joined last, if awkwardly, as a cuff can",
+            5: "the crown is tried on without its brim",
+            6: "the lining is sewn by itself",
+            7: "the edge may be clipped before the side is closed to a ring",
+            9: "top and underside are different pieces",
+            10: "a brim set on flat can have its ends joined last, if awkwardly, as a cuff can",
+            11: "the underside hangs on the brim's edge while its inner edge is sewn to the lining",
+            14: "gap and rows do not meet",
         },
     },
 }

@@ -12,6 +12,7 @@ from kit.proof import prove
 from kit.proof.ranges import mixtures, reaches
 from kit.ranges_cli import report
 from kit.resources import examples
+from tests.example import NEWER
 
 
 def vest(most: float) -> Lesson:
@@ -98,7 +99,7 @@ def test_examples_hold(name: str, least: float) -> None:
 
 
 @pytest.mark.slow
-@pytest.mark.parametrize("name", ["eddy_skirt", "slack_water_trousers", "oyster_apron"])
+@pytest.mark.parametrize("name", NEWER)
 def test_newer_examples_hold_in_one_size(name: str) -> None:
     """Every slider alone in the middle size, or the only one; `lessonkit check --ranges` tries the others."""
     lesson = open_lesson(examples() / f"{name}.ipynb")
@@ -108,11 +109,12 @@ def test_newer_examples_hold_in_one_size(name: str) -> None:
     assert not failing, [(reach.size, reach.parameter.name, reach.failing) for reach in failing]
 
 
-@pytest.mark.parametrize("name", ["eddy_skirt", "slack_water_trousers", "oyster_apron"])
+@pytest.mark.parametrize("name", NEWER)
 def test_newer_examples_are_sound_from_the_smallest_to_the_largest_size(name: str) -> None:
     lesson = open_lesson(examples() / f"{name}.ipynb")
-    for size in ("W1", "W7", "W10"):
-        found = [str(each) for each in prove(lesson.work(workshop_chart()[size])) if each.level != "note"]
+    names = lesson.sizes.names
+    for size in {names[0], names[len(names) * 2 // 3], names[-1]}:
+        found = [str(each) for each in prove(lesson.work(lesson.sizes[size])) if each.level != "note"]
         assert not found, (size, found)
 
 

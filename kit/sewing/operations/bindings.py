@@ -8,7 +8,7 @@ from kit.sewing.before import state_after
 from kit.sewing.caught import caught_on, strips_caught
 from kit.sewing.pieced import joining, pieced
 from kit.sewing.places import around, closed_at, free_ends, inside, sewn_length
-from kit.sewing.reading import read_word
+from kit.sewing.reading import read_whole, read_word
 from kit.sewing.sections import bindings as section
 from kit.sewing.state import EdgeKey
 from kit.sewing.vocabulary import *
@@ -29,10 +29,11 @@ def _ends(given: Any, asked: Asked, name: str) -> str:
 
 
 def _count(given: Any, asked: Asked, name: str) -> int:
-    if isinstance(given, bool) or not isinstance(given, int) or not 1 <= given <= 20:
+    number = read_whole(given)
+    if number is None or not 1 <= number <= 20:
         do = "Write how many strips share the edges, such as 1."
         raise KitError(f"count is {given!r}.", where=asked.where, do=do)
-    return given
+    return number
 
 
 def _enough(made: EdgeStrip, state: State, pattern: Cut) -> Iterator[Case]:
