@@ -165,9 +165,10 @@ class BenchStrip:
         grain: str = "lengthwise",
         cloth: str = "main",
     ) -> None:
-        """A band folded lengthwise, a cuff, waistband or belt: twice its finished width and its finished length, with
-        the allowance all round. `overlap` is the part of the length that laps over to fasten, added to it (common
-        practice, no source).
+        """A band folded lengthwise, such as a belt: twice its finished width and its finished length, with the
+        allowance all round. `overlap` is the part of the length that laps over to fasten, added to it (common
+        practice, no source). A waistband, cuff or neckband is set on by its edge, and a strip has none: draw that as a
+        piece.
 
         Example::
 

@@ -15,6 +15,7 @@ from kit.lesson.pencil import PaperLine, PaperPoint
 from kit.lesson.role_verbs import landed
 from kit.lesson.roles import drawn
 from kit.lesson.verb import verb
+from kit.piece.dart import left_where_they_lie
 from kit.piece.piece import Edge
 from kit.piece.role import landmark
 from kit.units import Size, length
@@ -77,7 +78,8 @@ def draw(
     new = [replace(made[name], path=path) for name, path in turned]
     _named(bench, lines)
     bench.drawn.update(lines)
-    bench.change(edges=(*edges[:at], *new, *edges[at:]))
+    outline = replace(bench.piece, edges=(*edges[:at], *new, *edges[at:]))
+    bench.piece = left_where_they_lie(bench.piece, outline)
 
 
 def _first(bench: OpenPiece, lines: dict[str, PaperLine]) -> None:
@@ -297,6 +299,13 @@ def measure(bench: OpenPiece, /, **between: tuple[PaperPoint, PaperPoint] | Pape
         if isinstance(what, PaperLine):
             path = what.path
             bench.spot(name, path.length, path.start, path.end, None if path.is_straight else path)
+        elif not (isinstance(what, tuple) and len(what) == 2 and all(isinstance(end, PaperPoint) for end in what)):
+            raise KitError(
+                f"'{name}' was given {type(what).__name__}; a measure lies between two points or along a line.",
+                where=bench.where,
+                do=f"Write {bench.piece_name}.measure({name}=(one_point, other_point)), or name the line it is the length "
+                "of.",
+            )
         else:
             a, b = what[0].point, what[1].point
             bench.spot(name, a.distance(b), a, b, None)

@@ -17,6 +17,7 @@ from kit.lesson.headings import distance
 from kit.lesson.pattern import StepMeasure
 from kit.lesson.pencil import At, PaperLine, PaperPoint
 from kit.lesson.verb import RESERVED
+from kit.piece.dart import left_where_they_lie
 from kit.piece.piece import Edge, Piece
 from kit.piece.role import EdgeRole
 from kit.units import Length, Size
@@ -135,7 +136,10 @@ class OpenPiece:
     def put_edges(self, *edges: Edge) -> None:
         """Edges in the place of those of their names."""
         new = {edge.name: edge for edge in edges}
-        self.change(edges=tuple(new.get(one.name, one) for one in self.piece.edges))
+        before = self.piece
+        self.piece = left_where_they_lie(
+            before, replace(before, edges=tuple(new.get(one.name, one) for one in before.edges))
+        )
 
     def put_guide(self, name: str, path: Path) -> None:
         self.change(guides=_put(self.piece.guides, name, path))

@@ -7,6 +7,8 @@ less the mouths (`sewn_length`), and `closed_edge` is the edge with its darts fo
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from kit.diagnostic import measured, message, named_edge
 from kit.errors import KitError, near
 from kit.geometry import Line, Motion, Path, Point
@@ -17,6 +19,7 @@ from kit.piece.pleat import taken_up
 
 LEGS_AGREE = 0.5
 """How much the legs of a dart may differ in mm."""
+_SAME = 0.05  # mm that the end of a leg may lie beside a line drawn again through it
 
 
 def dart_of(piece: Piece, name: str) -> Dart:
@@ -68,6 +71,25 @@ def mouth(piece: Piece, dart: Dart) -> tuple[Point, Point]:
             do=message("refusal.dart_off_do"),
         )
     return path.at(max(dart.start, 0.0)), path.at(min(dart.end, path.length))
+
+
+def left_where_they_lie(before: Piece, after: Piece) -> Piece:
+    """`after` is `before` with edges drawn again: a dart whose edge still runs through both ends of its legs opens
+    there, wherever the edge begins by now. A dart whose ends the edge has left keeps its distances along it."""
+    darts = tuple(_where_it_lay(before, after, dart) for dart in after.darts)
+    return after if darts == after.darts else replace(after, darts=darts)
+
+
+def _where_it_lay(before: Piece, after: Piece, dart: Dart) -> Dart:
+    if not (before.has_edge(dart.edge) and after.has_edge(dart.edge)):
+        return dart
+    old, new = before.edge(dart.edge).path, after.edge(dart.edge).path
+    if old == new or not -1e-6 <= dart.start < dart.end <= old.length + 1e-6:
+        return dart
+    legs = mouth(before, dart)
+    start, end = (new.nearest(leg) for leg in legs)
+    away = max(new.at(at).distance(leg) for at, leg in zip((start, end), legs, strict=True))
+    return replace(dart, start=start, end=end) if away < _SAME and start < end else dart
 
 
 def mouth_path(piece: Piece, dart: Dart) -> Path:

@@ -11,6 +11,7 @@ from difflib import get_close_matches
 from functools import cache
 from typing import Any
 
+from kit.body.measures import MEASUREMENTS
 from kit.diagnostic import list_of, message
 from kit.errors import KitError
 from kit.lesson.lesson import Lesson
@@ -84,7 +85,7 @@ def _speaks(words: str, asked: str) -> bool:
 
 def _unknown(topic: str) -> KitError:
     named = {entry.verb.name for entry in entries().values()}
-    named |= {key.rpartition(".")[2] for key in offered_names()}
+    named |= {key.rpartition(".")[2] for key in offered_names()} | set(MEASUREMENTS)
     words = {word: words for words in trade_words() for word in _long(words)}
     word = topic.rpartition(".")[2].strip().lower()
     close = get_close_matches(word, sorted(named), n=_NEAR, cutoff=0.6)

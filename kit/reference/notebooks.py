@@ -15,6 +15,7 @@ from typing import Any
 from kit.atomic import write_atomically
 from kit.language import speaking
 from kit.reference.blocks import BLOCKS, SIZE, block_tables
+from kit.reference.measurements import measurements_table
 from kit.reference.entry import VerbEntry, entries, groups, trade_words
 from kit.reference.verb_help import told, written
 from kit.resources import examples
@@ -40,6 +41,11 @@ _BLOCKS = (
     "as cm out from the centre line and up from the waistline. Edges run in this order round the piece, each from the "
     "end of the one before it. A rounder or straighter figure has darts more or fewer, of the same names. "
     "`lessonkit help trouser_block` says the same in a terminal."
+)
+_MEASUREMENTS = (
+    "What a step, a finished measurement or a value that follows from the body asks for by name, and what a size chart of "
+    "your own may list. Most have the names of ISO 8559-1. What is not here a lesson brings itself with "
+    "`lesson.measurement`. `lessonkit help measurements` says the same in a terminal."
 )
 
 
@@ -84,6 +90,7 @@ def _cells(part: str) -> Iterator[dict[str, Any]]:
         yield _text(
             "blocks", "## Blocks to start from", _BLOCKS, *(one for name in BLOCKS for one in block_tables(name))
         )
+        yield _text("measurements", "## Body measurements", _MEASUREMENTS, measurements_table())
     yield _code("import", f"from kit import cm, inch, mm, {paper}")
     for group in groups(part):
         yield _text(f"group-{_id(group.title)}", f"## {group.title}", group.says, _contents(group.keys))

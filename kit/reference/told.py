@@ -8,10 +8,13 @@ from collections.abc import Callable, Iterable
 from pathlib import Path
 from typing import Any
 
+from kit.body.measures import MEASUREMENTS
 from kit.language import say
+from kit.lesson.lesson import Lesson
 from kit.reference.blocks import BLOCKS, FOR, block_text
 from kit.reference.entry import VerbEntry, entries, groups
 from kit.reference.lookup import look_up
+from kit.reference.measurements import WORDS, measurements_text
 from kit.reference.verb_help import Verb, in_full
 
 _WIDE = 92
@@ -27,6 +30,11 @@ def help_on(topic: str) -> str:
         return overview()
     if topic.strip() in ("refusals", "refusal"):
         return "\n".join(_wrapped(line) for line in _REFUSALS.read_text(encoding="utf-8").splitlines())
+    asked = topic.strip().lower()
+    if asked in MEASUREMENTS:
+        return measurements_text(asked)
+    if asked in WORDS:
+        return "\n\n\n".join([measurements_text(), _offered_text("lesson.measurement", Lesson.measurement)])
     found = look_up(topic)
     parts = [entry_text(entry) for entry in found.entries]
     offered = found.offered or {}

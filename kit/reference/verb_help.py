@@ -66,7 +66,8 @@ class Verb:
     def words(self) -> str:
         """All its docstring but the example, as one paragraph each."""
         text = _EXAMPLE.sub("", inspect.cleandoc(self.function.__doc__ or "") + "\n")
-        return "\n\n".join(" ".join(part.split()) for part in re.split(r"\n\s*\n", text) if part.strip())
+        parts = (part.strip() for part in re.split(r"\n\s*\n", text) if part.strip())
+        return "\n\n".join(part if part.startswith(">>> ") else " ".join(part.split()) for part in parts)
 
     @property
     def sentence(self) -> str:
@@ -125,7 +126,7 @@ def in_full(verb: Verb, owner: str) -> str:
 
 
 def _wrapped(text: str) -> str:
-    return "\n".join(textwrap.wrap(text, _WIDE))
+    return text if text.startswith(">>> ") else "\n".join(textwrap.wrap(text, _WIDE))
 
 
 def _call(verb: Verb) -> str:

@@ -11,6 +11,9 @@ PINNED = 0.25
 """The part of the stretch that a seam or a hem takes up by itself."""
 STITCHED = 0.5
 """The part that a row of ease stitching takes up."""
+BENDS = 0.2
+"""The stretch from which a strip cut across a knit bends round a curve as one on the bias does (common practice, no
+source)."""
 
 
 def across(pattern: object) -> float:

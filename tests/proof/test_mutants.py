@@ -143,6 +143,16 @@ WOULD_SEW = {
             14: "gap and rows do not meet",
         },
     },
+    "sandbar_top": {
+        "drop": {3: "a fitting closes nothing"},
+        "repeat": {3: "tried on twice"},
+        "swap": {
+            1: "neck and sides do not meet",
+            2: "tried on with the sides pinned",
+            3: "hemmed before it is tried on",
+            4: "hem and sleeve hem do not meet",
+        },
+    },
 }
 
 

@@ -11,6 +11,7 @@ from kit.sewing.places import around, closed_at, free_ends, inside, sewn_length
 from kit.sewing.reading import read_whole, read_word
 from kit.sewing.sections import bindings as section
 from kit.sewing.state import EdgeKey
+from kit.sewing.stretching import BENDS, across
 from kit.sewing.vocabulary import *
 
 TURNED_END = 10.0
@@ -59,7 +60,8 @@ def _bends(made: EdgeStrip, state: State, pattern: Cut) -> Iterator[Case]:
     cut = pattern.strip(made.name)
     for run in made.edges:
         straight = all(pattern.piece(run.piece).edge(name).path.is_straight for name in run.edges)
-        yield Case(straight or cut.grain == "bias", run, values={"piece": titled(cut.title)})
+        gives = cut.grain == "bias" or (cut.grain == "crosswise" and across(pattern) >= BENDS)
+        yield Case(straight or gives, run, values={"piece": titled(cut.title)})
 
 
 def _partial(made: EdgeStrip) -> bool:

@@ -20,6 +20,7 @@ reference-kind_cut_piece = von einem zugeschnittenen Teil in einem Nähschritt
 reference-kind_edges = von einer Kante in einem Nähschritt
 reference-kind_lesson = von einer Lektion
 reference-kind_kit = aus kit zu importieren
+reference-measurements = Körpermaße unter den Namen, unter denen Argumente eines Schritts, Formeln und Größentabellen nach ihnen fragen; in cm in Größe { $size }. Was fehlt, bringt eine Lektion selbst mit: lesson.measurement.
 reference-block_lies = Was auf seinen Teilen liegt, in Größe { $size } und cm; Orte sind so weit von der Mittellinie nach außen und von der Taillenlinie nach oben:
 reference-block_edges = Kanten, der Reihe nach:
 reference-block_points = Punkte:

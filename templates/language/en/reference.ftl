@@ -21,6 +21,7 @@ reference-kind_cut_piece = of a cut piece in a sewing step
 reference-kind_edges = of an edge in a sewing step
 reference-kind_lesson = of a lesson
 reference-kind_kit = imported from kit
+reference-measurements = Body measurements, by the names under which a step's arguments, formulas and size charts ask for them; in cm in size { $size }. What is missing a lesson brings itself: lesson.measurement.
 reference-block_lies = On its pieces in size { $size }, in cm; places are so far out from the centre line and up from the waistline:
 reference-block_edges = edges, in order:
 reference-block_points = points:

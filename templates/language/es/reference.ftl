@@ -20,6 +20,7 @@ reference-kind_cut_piece = de una pieza cortada en un paso de costura
 reference-kind_edges = de un borde en un paso de costura
 reference-kind_lesson = de una lección
 reference-kind_kit = se importa de kit
+reference-measurements = Medidas del cuerpo, con los nombres con que las piden los argumentos de un paso, las fórmulas y las tablas de tallas; en cm en la talla { $size }. Las que faltan las aporta la lección: lesson.measurement.
 reference-block_lies = Lo que hay en sus piezas en la talla { $size }, en cm; los lugares, tanto hacia fuera desde la línea del centro y hacia arriba desde la línea de cintura:
 reference-block_edges = bordes, por orden:
 reference-block_points = puntos:

@@ -20,6 +20,7 @@ reference-kind_cut_piece = d’une pièce coupée dans une étape de couture
 reference-kind_edges = d’un bord dans une étape de couture
 reference-kind_lesson = d’une leçon
 reference-kind_kit = à importer de kit
+reference-measurements = Mesures du corps, sous les noms par lesquels les demandent les arguments d'une étape, les formules et les tableaux de tailles ; en cm en taille { $size }. Celles qui manquent, la leçon les apporte : lesson.measurement.
 reference-block_lies = Ce qui se trouve sur ses pièces en taille { $size }, en cm ; les points sont à tant vers l’extérieur de la ligne du milieu et vers le haut de la ligne de taille :
 reference-block_edges = bords, dans l’ordre :
 reference-block_points = points :
