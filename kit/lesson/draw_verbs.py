@@ -303,8 +303,7 @@ def measure(bench: OpenPiece, /, **between: tuple[PaperPoint, PaperPoint] | Pape
             raise KitError(
                 f"'{name}' was given {type(what).__name__}; a measure lies between two points or along a line.",
                 where=bench.where,
-                do=f"Write {bench.piece_name}.measure({name}=(one_point, other_point)), or name the line it is the length "
-                "of.",
+                do=f"Write {bench.piece_name}.measure({name}=(one_point, other_point)), or name the line it measures.",
             )
         else:
             a, b = what[0].point, what[1].point

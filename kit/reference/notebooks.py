@@ -15,8 +15,8 @@ from typing import Any
 from kit.atomic import write_atomically
 from kit.language import speaking
 from kit.reference.blocks import BLOCKS, SIZE, block_tables
-from kit.reference.measurements import measurements_table
 from kit.reference.entry import VerbEntry, entries, groups, trade_words
+from kit.reference.measurements import measurements_table
 from kit.reference.verb_help import told, written
 from kit.resources import examples
 
@@ -43,8 +43,8 @@ _BLOCKS = (
     "`lessonkit help trouser_block` says the same in a terminal."
 )
 _MEASUREMENTS = (
-    "What a step, a finished measurement or a value that follows from the body asks for by name, and what a size chart of "
-    "your own may list. Most have the names of ISO 8559-1. What is not here a lesson brings itself with "
+    "What a step, a finished measurement or a value that follows from the body asks for by name, and what a size chart "
+    "of your own may list. Most have the names of ISO 8559-1. What is not here a lesson brings itself with "
     "`lesson.measurement`. `lessonkit help measurements` says the same in a terminal."
 )
 
