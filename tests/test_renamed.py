@@ -25,7 +25,8 @@ from tests.renamed import foreign, foreign_lesson, names_in, plain_lesson, shape
 
 LESSONS = tuple(path.stem for path in lesson_notebooks())
 # What the author must say, since nothing else tells it: which of two panels drawn on blank paper is the back, and which
-# construction line lies at the waist (in two parts, or it would be taken for a name and renamed).
+# construction line, and which edge held by elastic, lies at the waist (in two parts, or it would be taken for a name and
+# renamed).
 SAID = {
     "ferry_tote": {"front_panel": 'front.role("front")', "back_panel": 'back.role("back")'},
     "lantern_bag": {
@@ -34,10 +35,12 @@ SAID = {
     },
     "eddy_skirt": {"swing": 'front.role("front", tsiaw_enil="waist_" + "line")', "trace_back": 'back.role("back")'},
     "breaker_skirt": {
-        "draw_first": 'first.role(tsiaw_enil="waist_" + "line")',
+        "draw_first": 'first.role("front", tsiaw="wa" + "ist", tsiaw_enil="waist_" + "line")',
+        "draw_second": 'second.role("front")',
+        "draw_third": 'third.role("front")',
         "trace_back": 'back_first.role("back"); back_second.role("back"); back_third.role("back")',
     },
-    "limpet_hat": {"swing_side": 'side.role(daeh_enil="head_" + "line")'},
+    "limpet_hat": {"swing_side": 'crown.role(daeh_enil="head_" + "line")'},
     "oyster_apron": {"draw": 'apron.role(tsiaw_enil="waist_" + "line")'},
 }
 
