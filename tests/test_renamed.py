@@ -25,7 +25,7 @@ from tests.renamed import foreign, foreign_lesson, names_in, plain_lesson, shape
 
 LESSONS = tuple(path.stem for path in lesson_notebooks())
 # What the author must say, since nothing else tells it: which of two panels drawn on blank paper is the back, and which
-# construction line, and which edge held by elastic, lies at the waist (in two parts, or it would be taken for a name and
+# construction line or edge on elastic lies at the waist (in two parts, or it would be taken for a name and
 # renamed).
 SAID = {
     "ferry_tote": {"front_panel": 'front.role("front")', "back_panel": 'back.role("back")'},
