@@ -10,6 +10,7 @@ import re
 from collections import defaultdict
 from collections.abc import Iterable
 from fractions import Fraction
+from functools import cache
 from html import unescape
 from typing import NamedTuple
 
@@ -43,6 +44,7 @@ class Pair(NamedTuple):
         return self.english if system == "cm" else self.metric
 
 
+@cache  # the same texts stand in many pictures and booklets
 def plain(text: str) -> str:
     """Text with its fractions and blanks as typed on a keyboard."""
     text = re.sub(r"[\u00a0\u202f\u2009]", " ", unescape(text))

@@ -361,5 +361,5 @@ def test_values_outlive_the_kernel(drawing: Drawing, lab: Lab, out_folder: Path)
 
 
 def test_the_page_reported_no_error(drawing: Drawing) -> None:
-    seen = [t for t in drawing.opened.troubles if not re.search(r"favicon|ResizeObserver loop", t)]
+    seen = drawing.opened.faults
     assert seen == []

@@ -378,5 +378,5 @@ def test_times_outlive_the_kernel(shown: Shown) -> None:
 
 
 def test_the_page_reported_no_error(shown: Shown) -> None:
-    seen = [t for t in shown.opened.troubles if not re.search(r"favicon|ResizeObserver loop", t)]
+    seen = shown.opened.faults
     assert seen == []
