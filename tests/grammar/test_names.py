@@ -13,7 +13,7 @@ import pytest
 
 from kit.grammar import FUNCTIONS, GENDERS, gendered, knowing, split_gender
 from kit.language import keys, say, speaking
-from kit.lesson.own_words import _kit_titles
+from kit.lesson.words_in_values import _kit_titles
 from kit.resources import templates
 
 EN, DE, FR, ES = (FUNCTIONS[code] for code in ("en", "de", "fr", "es"))

@@ -30,7 +30,8 @@ from kit.grammar import knowing
 from kit.language import speaking
 from kit.lesson import own_words
 from kit.lesson.another import open_lesson
-from kit.lesson.own_words import OwnText, Translator, own_texts, split_blocks, translate, translate_markdown
+from kit.lesson.markdown_blocks import split_blocks
+from kit.lesson.own_words import OwnText, Translator, own_texts, translate, translate_markdown
 from kit.lesson.pattern import Pattern
 from kit.lesson.word_file import merged, path_of, read_words, write_words
 from kit.placeholder import name_of
