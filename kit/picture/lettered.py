@@ -10,7 +10,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import partial
 from itertools import chain
 from typing import NamedTuple
@@ -22,6 +22,7 @@ from kit.picture.drawing import Area, Dimension, Dot, Drawing, Fill, Label, Labe
 from kit.picture.drawn_lines import DrawnLines
 from kit.picture.in_the_way import SeenCloth, flattened, lines_in_the_way
 from kit.picture.lettering import LINE_HEIGHT, Box, in_two, text_box, text_width
+from kit.picture.number_list import LINE, NumberList, counted
 from kit.picture.placing import TextPlace, WaitingText, arrange, taking_room
 from kit.picture.standing import (
     ASIDE,
@@ -176,7 +177,7 @@ class _Letterer:
         self.drawn = drawing.bounds or self._with_standing(_not_flat(drawn_box(drawing)))
         self.grows = drawing.bounds is None or drawing.window is not None
         self.paths: dict[int, list[tuple[Spot, ...]]] = {}
-        self.numbered: dict[int, str] = {}
+        self.list = NumberList(theme.texts["small"].size, width or math.inf, MARGIN)
         self.around: tuple[DrawnLines, SeenCloth] | None = None
         self.wide = width or 640.0  # px of the frame as it is found: less than the room where the height decides
         self.beside = False  # whether the list stands beside the lines
@@ -202,11 +203,12 @@ class _Letterer:
         edges = self._first_edges()
         for left in (2, 1, 0):
             unit, frame = self._frame(edges)
-            placed = self._placed(frame, unit, self._kept(), numbers=left > 0 and not self.numbered)
-            numbered, before = self._numbers(placed), self.numbered
-            self.numbered = numbered
+            placed = self._placed(frame, unit, self._kept(), numbers=left > 0 and not self.list)
+            before, self.list = self.list, self._numbers(placed)
             wanted = self._edges(placed, unit)
-            if numbered == before and all(a <= b + _SLACK for a, b in zip(wanted, edges, strict=True)):
+            if self.list.numbered == before.numbered and all(
+                a <= b + _SLACK for a, b in zip(wanted, edges, strict=True)
+            ):
                 break
             edges = [max(two) for two in zip(edges, wanted, strict=True)]
         else:
@@ -257,11 +259,11 @@ class _Letterer:
         self.beside = False
         unit, frame = below = self._framed(edges)
         width, height = self.room
-        if self.may_beside and self.numbered and width and height and self._list_width() <= _MOST_LIST * width:
+        if self.may_beside and self.list and width and height and self.list.width <= _MOST_LIST * width:
             self.beside = True
             unit, frame = self._framed(edges)
             high = (frame[3] - frame[1]) / unit
-            if unit > _WORTH * below[0] or self._list_height() + 2 * MARGIN > high:
+            if unit > _WORTH * below[0] or self.list.height(self._row()) + 2 * MARGIN > high:
                 self.beside = False
                 unit, frame = below
         self.wide = (frame[2] - frame[0]) / unit
@@ -269,7 +271,7 @@ class _Letterer:
 
     def _kept(self) -> tuple[float, float]:
         """px of the frame that are kept for the list, below and at the right."""
-        return (0.0, self._list_width()) if self.beside and self.numbered else (self._list_height(), 0.0)
+        return (0.0, self.list.width) if self.beside and self.list else (self.list.height(self._row()), 0.0)
 
     def _framed(self, edges: Sequence[float]) -> tuple[float, Box]:
         """Scale and frame with so many px free at the left, below, at the right and above, and room for the list; less
@@ -287,7 +289,7 @@ class _Letterer:
             fits = min(1.0, height * (1 - _LEAST_SHARE) / (below + above))
             below, above = below * fits, above * fits
             unit = max(unit, (y1 - y0) / (height - below - above))
-        short = min(self._list_width(), width or math.inf) - (x1 - x0) / unit - left - right
+        short = min(self.list.width, width or math.inf) - (x1 - x0) / unit - left - right
         if short > 0 and not self.beside:  # the longest line of the list is wider than the picture
             left, right = left + short / 2, right + short / 2
         return unit, (x0 - left * unit, y0 - below * unit, x1 + right * unit, y1 + above * unit)
@@ -374,7 +376,7 @@ class _Letterer:
         sign = (em * 1.3, em * 1.3)
 
         def places() -> Iterator[TextPlace]:
-            if index in self.numbered:
+            if index in self.list.numbered:
                 return as_number(self._where(index, item, sign, em, unit))
             found = self._where(index, item, self._size(self._set(item), _role(item), em), em, unit)
             if numbers and self.grows and _tells(item):
@@ -437,69 +439,29 @@ class _Letterer:
 
     # ---- numbers and their list -------------------------------------------------------------------------
 
-    def _numbers(self, placed: Sequence[_Standing]) -> dict[int, str]:
-        """The number of each text that fits nowhere as it is, counted in the order of the items; letters where the
-        picture has figures of its own. What reads alike has one number."""
-        told = sorted(one.item for one in placed if one.place.form == 1)
-        texts = dict.fromkeys(self._plain(index) for index in told)
-        figures = any(isinstance(item, Label) and item.text.isdigit() for item in self.drawing.items)
-        signs = [chr(ord("a") + n) for n in range(26)] if figures else [str(n) for n in range(1, 100)]
-        sign = dict(zip(texts, signs, strict=False))
-        return {index: sign[self._plain(index)] for index in told if self._plain(index) in sign}
-
-    def _in_list(self) -> list[int]:
-        """The first item of each number."""
-        return sorted({sign: index for index, sign in reversed(self.numbered.items())}.values())
+    def _numbers(self, placed: Sequence[_Standing]) -> NumberList:
+        """The list of what fits nowhere as it is."""
+        told = {one.item: self._plain(one.item) for one in placed if one.place.form == 1}
+        labels = [item.text for item in self.drawing.items if isinstance(item, Label)]
+        return replace(self.list, numbered=counted(told, labels), said=told)
 
     def _plain(self, index: int) -> str:
         item = self.drawing.items[index]
         assert isinstance(item, Label | Dimension)
         return item.text.replace("\n", " ")
 
-    def _rows(self) -> list[list[tuple[int, float]]]:
-        """The rows of the list: (item, where it begins in px)."""
-        width = 0.0 if self.beside else self.wide - 2 * MARGIN
-        rows: list[list[tuple[int, float]]] = []
-        at = math.inf
-        for index in self._in_list():
-            wide = self._entry_width(index)
-            if at + wide > width:
-                rows.append([])
-                at = 0.0
-            rows[-1].append((index, at))
-            at += wide if len(self._entry(index)) == 1 else math.inf
-        return rows
-
-    def _entry(self, index: int) -> list[str]:
-        """What a number stands for, in two lines where one is wider than the room."""
-        text, size = self._plain(index), self.theme.texts["small"].size
-        room = (self.room[0] or math.inf) - 2 * MARGIN
-        return [text] if 1.9 * size + text_width(text, size) <= room else in_two(text).split("\n")
-
-    def _entry_width(self, index: int) -> float:
-        """px of a number, what it stands for, and the room after it."""
-        size = self.theme.texts["small"].size
-        return 1.9 * size + max(text_width(text, size) for text in self._entry(index)) + 1.4 * size
-
-    def _list_width(self) -> float:
-        """px that the list needs at least."""
-        return max((self._entry_width(index) for index in self.numbered), default=-math.inf) + 2 * MARGIN
-
-    def _list_height(self) -> float:
-        count = sum(self._lines_in(row) for row in self._rows())
-        return (count * 1.45 + 0.5) * self.theme.texts["small"].size if count else 0.0
-
-    def _lines_in(self, row: list[tuple[int, float]]) -> int:
-        return max(len(self._entry(index)) for index, _ in row)
+    def _row(self) -> float:
+        """px that a row of the list may be wide."""
+        return 0.0 if self.beside else self.wide - 2 * MARGIN
 
     def _written(self, placed: Sequence[_Standing], unit: float, frame: Box | None = None) -> tuple[WrittenText, ...]:
         out: list[WrittenText] = []
         for one in placed:
             place, em = one.place, one.em
-            if one.item in self.numbered:
+            if one.item in self.list.numbered:
                 out.append(
                     WrittenText(
-                        self.numbered[one.item],
+                        self.list.numbered[one.item],
                         one.role,
                         place.x,
                         place.y,
@@ -523,23 +485,23 @@ class _Letterer:
                     WrittenText(row, one.role, x, y, place.wide, high, place.angle, em, one.item, one.anchor, leader)
                 )
         out.sort(key=lambda text: text.item)
-        return (*out, *self._listed(unit, frame)) if frame and self.numbered else tuple(out)
+        return (*out, *self._listed(unit, frame)) if frame and self.list else tuple(out)
 
     def _listed(self, unit: float, frame: Box) -> Iterator[WrittenText]:
-        size = self.theme.texts["small"].size
-        em, rows = size * unit, self._rows()
-        left = sum(self._lines_in(row) for row in rows)
+        size = self.list.size
+        em, rows = size * unit, self.list.rows(self._row())
+        left = sum(self.list.lines_in(row) for row in rows)
         low, begins = frame[1], frame[0] + MARGIN * unit
         if self.beside:  # as high as the lines begin
-            low = frame[3] - (self._list_height() + 2 * MARGIN) * unit
-            begins = frame[2] - (self._list_width() - MARGIN) * unit
+            low = frame[3] - (self.list.height(self._row()) + 2 * MARGIN) * unit
+            begins = frame[2] - (self.list.width - MARGIN) * unit
         for row in rows:
-            y = low + (MARGIN * 0.6 + (left - 1) * 1.45 * size + 0.7 * size) * unit
-            left -= self._lines_in(row)
+            y = low + (MARGIN * 0.6 + (left - 1) * LINE * size + 0.7 * size) * unit
+            left -= self.list.lines_in(row)
             for index, at in row:
                 x = begins + (at + size * 0.7) * unit
                 yield WrittenText(
-                    self.numbered[index],
+                    self.list.numbered[index],
                     "small",
                     x,
                     y,
@@ -551,10 +513,10 @@ class _Letterer:
                     ringed=True,
                     listed=True,
                 )
-                for n, text in enumerate(self._entry(index)):
+                for n, text in enumerate(self.list.entry(index)):
                     wide = text_width(text, em) + 2 * END * em
                     yield WrittenText(
-                        text, "small", x + 1.2 * em + wide / 2, y - n * 1.45 * em, wide, em * LINE_HEIGHT, 0.0, em,
+                        text, "small", x + 1.2 * em + wide / 2, y - n * LINE * em, wide, em * LINE_HEIGHT, 0.0, em,
                         index, "start", listed=True,
                     )  # fmt: skip
 
