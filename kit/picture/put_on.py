@@ -17,7 +17,8 @@ from kit.piece.allowance import hem_edges
 from kit.piece.darts_and_pleats import Dart
 from kit.piece.double_dart import double_darts
 from kit.piece.piece import Piece, Side
-from kit.sewing.run import Place, Run
+from kit.sewing.marked import Place
+from kit.sewing.run import Run
 from kit.sewing.spans import path_of
 
 _SHOWS = ("hem", "narrow_hem", "topstitch", "lapped_zip", "centred_zip", "fly_zip", "casing", "rolled_hem")

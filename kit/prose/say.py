@@ -13,9 +13,10 @@ from kit.piece.piece import Side
 from kit.prose.phrases import phrase, say, word
 from kit.rulers import adds_up, reading
 from kit.sewing.cut import Cut
+from kit.sewing.marked import Place
 from kit.sewing.named import gathered, length_on, lengths_on, part_of, spot_on
 from kit.sewing.operation import Operation, Sentence
-from kit.sewing.run import Chain, Place, Run
+from kit.sewing.run import Chain, Run
 from kit.units import Style, System, both, marked
 from kit.wording.lists import listed
 from kit.wording.names import (

@@ -22,9 +22,10 @@ from kit.piece.piece import Side
 from kit.piece.role import PieceRole
 from kit.sewing.cut import Cut
 from kit.sewing.fields import Asked, Reads, filling, reads_of
+from kit.sewing.marked import Place
 from kit.sewing.outcome import Closing, Effect, Fact, How, Outcome, Uses
 from kit.sewing.rules import Of, Rule, broken
-from kit.sewing.run import Place, Run
+from kit.sewing.run import Run
 from kit.sewing.scene import Scene
 from kit.sewing.scenes import Seen
 from kit.sewing.sentence import Also, Keys, Say, Sentence, Telling

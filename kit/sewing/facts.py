@@ -6,8 +6,9 @@ from collections.abc import Iterable, Iterator
 
 from kit.piece.piece import Side
 from kit.sewing.cut import Cut
+from kit.sewing.marked import Place
 from kit.sewing.outcome import Fact
-from kit.sewing.run import Place, Run
+from kit.sewing.run import Run
 from kit.sewing.spans import sides_of, spans
 from kit.sewing.state import State
 from kit.sewing.stretches import Stretch, of_stretch

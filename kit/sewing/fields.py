@@ -18,6 +18,8 @@ from kit.piece.role import PieceRole
 from kit.sewing.handle import PieceHandle
 from kit.sewing.handle import StripEdges as StripEdges
 from kit.sewing.handle import StripHandle as StripHandle
+from kit.sewing.marked import Fold as Fold
+from kit.sewing.marked import Place
 from kit.sewing.outcome import How
 from kit.sewing.reading import (
     WIDEST_ALLOWANCE,
@@ -31,8 +33,7 @@ from kit.sewing.reading import (
 )
 from kit.sewing.reading import Opening as Opening
 from kit.sewing.reading import Runs as Runs
-from kit.sewing.run import Fold as Fold
-from kit.sewing.run import Place, Run
+from kit.sewing.run import Run
 from kit.units import Size as Size
 
 Way = Literal["place", "rest", "name", "none"]

@@ -9,7 +9,8 @@ from kit.diagnostic import as_value, message, titled
 from kit.errors import KitError, near
 from kit.piece.dart import meant
 from kit.piece.piece import Piece, Side, Strip
-from kit.sewing.run import Fold, Notched, Place, Run
+from kit.sewing.marked import Fold, Notched, Place
+from kit.sewing.run import Run
 
 
 class PieceHandle:

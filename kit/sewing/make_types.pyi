@@ -3,9 +3,10 @@
 from typing import Literal
 
 from kit.sewing.handle import PieceHandle, StripEdges, StripHandle
+from kit.sewing.marked import Fold, Place
 from kit.sewing.operation import Operation
 from kit.sewing.reading import Opening, Runs
-from kit.sewing.run import Fold, Place, Run
+from kit.sewing.run import Run
 from kit.units import Size
 
 class MakeVerbs:

@@ -5,7 +5,8 @@ from __future__ import annotations
 from kit.geometry import Point
 from kit.piece.piece import Side
 from kit.sewing.cut import Cut
-from kit.sewing.run import Place, Run
+from kit.sewing.marked import Place
+from kit.sewing.run import Run
 
 
 def spot(pattern: Cut, place: Place) -> Point | None:

@@ -8,7 +8,8 @@ from kit.diagnostic import EdgeName, NamedLandmark, NamedPlace, Value, named_edg
 from kit.piece.piece import Piece, Side
 from kit.sewing.cut import Cut
 from kit.sewing.legs import Landmark, Line, at_mark, chained, named_landmark, run_legs, size_of, tip
-from kit.sewing.run import Chain, Place, Run
+from kit.sewing.marked import Place
+from kit.sewing.run import Chain, Run
 from kit.sewing.spans import Span
 
 _AT_END = 0.5  # mm from an end that is told as that end

@@ -14,8 +14,9 @@ from kit.diagnostic import measured, message, titled, within
 from kit.errors import KitError, near
 from kit.piece.piece import Mark, Piece, Strip, named
 from kit.sewing.handle import PieceHandle, StripHandle, piece_of
+from kit.sewing.marked import MarkEnd, Notched, Place
 from kit.sewing.named import placed
-from kit.sewing.run import At, Chain, MarkEnd, Notched, Place, Run, place_on
+from kit.sewing.run import At, Chain, Run, place_on
 from kit.sewing.spans import along, follows, reach, run_length, sides_of
 from kit.units import Size, length
 

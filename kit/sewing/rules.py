@@ -19,9 +19,10 @@ from kit.piece.piece import Strip
 from kit.sewing.cut import Cut
 from kit.sewing.facts import edge_facts, facts_of, half_facts, place_facts
 from kit.sewing.mark_spot import ground
+from kit.sewing.marked import Place
 from kit.sewing.named import placed
 from kit.sewing.outcome import Fact
-from kit.sewing.run import Place, Run
+from kit.sewing.run import Run
 from kit.sewing.spans import minus, run_length, spans, whole_length
 from kit.sewing.state import TOLERANCE, State
 from kit.sewing.trouble import refuse, trouble

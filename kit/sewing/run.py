@@ -1,4 +1,4 @@
-"""Names of places on the cut pieces: runs of edges and parts of them, lines over several pieces, marks and folds.
+"""Names of places on the cut pieces: runs of edges and parts of them, lines over several pieces.
 
 Sewing works on cut pieces. A mirrored pair, or a piece opened out from the fold, has a left and a right
 half; `front.side` means both, `front.left.side` one.
@@ -8,12 +8,12 @@ from __future__ import annotations
 
 import math
 from dataclasses import dataclass, field, replace
-from typing import Any, Literal, Self
+from typing import Self
 
 from kit.diagnostic import measured, message
 from kit.errors import KitError
 from kit.piece.folded import sewn_part
-from kit.piece.piece import Mark, Notch, Piece, Side
+from kit.piece.piece import Piece, Side
 from kit.sewing.legs import (
     End,
     Landmark,
@@ -30,6 +30,7 @@ from kit.sewing.legs import (
     size_of,
     tip,
 )
+from kit.sewing.marked import MarkEnd, Notched, Place
 from kit.units import Length, Size, length
 
 LEAST = 0.5
@@ -444,96 +445,5 @@ def _worded(name: str) -> str:
     return name.replace("_", " ")
 
 
-@dataclass(frozen=True)
-class Place:
-    """A mark on a cut piece, with the half it is meant on (None: both)."""
-
-    piece: str
-    mark: Mark
-    side: Side | None = None
-
-    @property
-    def edge(self) -> str:
-        return self.mark.edge
-
-    @property
-    def start(self) -> MarkEnd:
-        """The end of the mark where its edge, as drafted, comes to it first."""
-        return MarkEnd(self, "start")
-
-    @property
-    def end(self) -> MarkEnd:
-        """Its other end."""
-        return MarkEnd(self, "end")
-
-    @property
-    def said(self) -> str:
-        return f"{self.piece.replace('_', ' ')} {self.side + ' ' if self.side else ''}{self.mark.label}"
-
-    def __repr__(self) -> str:
-        return f"<{self.said}>"
-
-
-class MarkEnd(float):
-    """One end of a mark that spans a stretch of its edge: the mm along that edge, as drafted, and a landmark that a
-    part is named by."""
-
-    __slots__ = ("place", "which")
-    place: Place
-    which: Literal["start", "end"]
-
-    def __new__(cls, place: Place, which: Literal["start", "end"]) -> MarkEnd:
-        self = super().__new__(cls, place.mark.start if which == "start" else place.mark.end)
-        self.place, self.which = place, which
-        return self
-
-    def __getnewargs__(self) -> tuple[Place, Literal["start", "end"]]:  # type: ignore[override]
-        return self.place, self.which
-
-    def __mul__(self, other: Any) -> Any:
-        return float(self) * other  # as any number: a length by a unit
-
-    @property
-    def said(self) -> str:
-        return f"{self.place.said}, its {self.which},"
-
-    def __repr__(self) -> str:
-        return f"<{self.place.said}, its {self.which}>"
-
-
-@dataclass(frozen=True)
-class Notched:
-    """A notch of a cut piece, with the half it is meant on (None: both)."""
-
-    piece: str
-    notch: Notch
-    side: Side | None = None
-
-    @property
-    def said(self) -> str:
-        return f"a notch of the {_worded(self.piece)}"
-
-    def __repr__(self) -> str:
-        return f"<{self.said}>"
-
-
 At = Size | Place | MarkEnd | Notched | Run
 """What names a place along edges."""
-
-
-@dataclass(frozen=True)
-class Fold:
-    """A dart, pleat or tuck of a cut piece, with the half it is meant on (None: both), and the edge it opens on: "" for
-    a dart that this figure does not need."""
-
-    piece: str
-    name: str
-    edge: str
-    side: Side | None = None
-
-    @property
-    def said(self) -> str:
-        return f"{self.piece.replace('_', ' ')} {self.side + ' ' if self.side else ''}{self.name.replace('_', ' ')}"
-
-    def __repr__(self) -> str:
-        return f"<{self.said}>"

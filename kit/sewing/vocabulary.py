@@ -33,6 +33,7 @@ from kit.sewing.fields import (
     word,
 )
 from kit.sewing.handle import PieceHandle, StripHandle
+from kit.sewing.marked import Place
 from kit.sewing.named import placed
 from kit.sewing.operation import (
     Also,
@@ -67,7 +68,7 @@ from kit.sewing.rules import (
     in_a_row,
     whole_edges,
 )
-from kit.sewing.run import Place, Run
+from kit.sewing.run import Run
 from kit.sewing.scene import Layer, Row, Scene, Section, Thing
 from kit.sewing.scenes import folded_over, laid, lined, opened, seen, together, turned_up
 from kit.sewing.spans import Span, neighbours, path_of, run_length, sides_of, spans

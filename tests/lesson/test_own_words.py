@@ -28,7 +28,7 @@ from kit.errors import KitError
 from kit.geometry import Path as Curve
 from kit.grammar import knowing
 from kit.language import speaking
-from kit.lesson import own_words
+from kit.lesson import words_in_values
 from kit.lesson.another import open_lesson
 from kit.lesson.markdown_blocks import split_blocks
 from kit.lesson.own_words import OwnText, Translator, own_texts, translate, translate_markdown
@@ -124,8 +124,10 @@ def test_edges_the_kit_has_words_for_are_not_the_lessons(pattern: Pattern) -> No
 def test_the_kits_own_words_for_an_edge_come_from_its_catalogue(
     pattern: Pattern, monkeypatch: pytest.MonkeyPatch
 ) -> None:
-    monkeypatch.setattr(own_words, "languages", lambda: ("en", "es"))
-    monkeypatch.setattr(own_words, "_kit_words", lambda name, code="en": {"en": "side seam", "es": "costado"}[code])
+    monkeypatch.setattr(words_in_values, "languages", lambda: ("en", "es"))
+    monkeypatch.setattr(
+        words_in_values, "_kit_words", lambda name, code="en": {"en": "side seam", "es": "costado"}[code]
+    )
     edge = replace(pattern.piece("front").edge("side"), said="side seam")
     given = replace(pattern, pieces=(replace(pattern.piece("front"), edges=(edge,)),), steps=(), sewing=())
     made, _ = translate(given, None, "es")
@@ -205,7 +207,7 @@ def test_a_whole_translation_leaves_nothing_of_the_original(pattern: Pattern) ->
     names |= {name for record in pattern.steps for name, *_ in record.values} | {v.name for v in pattern.values}
     names |= {mark.name for piece in pattern.pieces for mark in piece.marks}
     names |= {spot.name for record in pattern.steps for spot in record.spots}
-    names |= {own_words._kit_words(name) for name in names}  # the kit says those
+    names |= {words_in_values._kit_words(name) for name in names}  # the kit says those
     assert left <= names, left - names
     assert made.lesson.language == "es" and made.lesson.slug == pattern.lesson.slug
     assert made.over == tuple((upper(title), name) for title, name in pattern.over)

@@ -11,6 +11,7 @@ from kit.diagnostic import measured
 from kit.geometry import Path, Point
 from kit.piece.piece import CutPlan, Edge, Mark, Piece, Strip
 from kit.sewing.joins import Join
+from kit.sewing.marked import Place
 from kit.sewing.outcome import Fact
 from kit.sewing.reading import CutPieces
 from kit.sewing.rules import (
@@ -31,7 +32,7 @@ from kit.sewing.rules import (
     broken,
     whole,
 )
-from kit.sewing.run import Place, Run
+from kit.sewing.run import Run
 from kit.sewing.spans import Span
 from kit.sewing.state import Done, State
 

@@ -17,12 +17,13 @@ from kit.sewing.ends import turnings
 from kit.sewing.facts import facts_of, half_facts, lacking, place_facts
 from kit.sewing.handle import PieceHandle, StripHandle
 from kit.sewing.joins import Join
+from kit.sewing.marked import Place
 from kit.sewing.named import edge_of, edge_on, placed, row
 from kit.sewing.open_folds import open_folds
 from kit.sewing.order import sew
 from kit.sewing.outcome import Closing, Effect, Outcome, Uses
 from kit.sewing.reading import CutPieces, Reader, in_call, opening_run, read_size, read_width, read_word
-from kit.sewing.run import Place, Run
+from kit.sewing.run import Run
 from kit.sewing.spans import Span, along, neighbours, path_of, reach, run_length, runs_opposed, sides_of, spans
 from kit.sewing.state import Done, State
 from kit.units import cm, mm

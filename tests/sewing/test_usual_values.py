@@ -7,14 +7,16 @@ import importlib
 import pkgutil
 from pathlib import Path
 
-from kit.sewing import operations, outcome, refit, run, scene, section, spans, stage
+from kit.sewing import marked, operations, outcome, refit, run, scene, section, spans, stage
 from kit.sewing.operations import KINDS
 from tests.exact import usual_values
 from tests.told import Kept
 
 
 def test_what_is_usual_in_a_picture() -> None:
-    Kept(Path(__file__).with_name("usual.txt")).holds(usual_values(scene, section, outcome, refit, run, spans, stage))
+    Kept(Path(__file__).with_name("usual.txt")).holds(
+        usual_values(scene, section, outcome, refit, run, marked, spans, stage)
+    )
 
 
 def test_what_is_usual_of_an_operation() -> None:

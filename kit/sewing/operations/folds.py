@@ -13,8 +13,8 @@ from kit.piece.piece import Piece
 from kit.piece.pleat import fold_line as pleat_fold
 from kit.piece.pleat import intake, pleat_of
 from kit.sewing.handle import piece_of
+from kit.sewing.marked import Fold
 from kit.sewing.open_folds import OpenFold, open_folds
-from kit.sewing.run import Fold
 from kit.sewing.scenes import sewn_shut
 from kit.sewing.sections import folds as shapes
 from kit.sewing.trouble import trouble
