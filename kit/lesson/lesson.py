@@ -11,7 +11,6 @@ import datetime
 import inspect
 from collections.abc import Callable, Iterable, Mapping, Sequence
 from dataclasses import replace
-from functools import partial
 from typing import Any, Self, TypeVar, cast, get_args
 
 from kit.body.body import NOBODY, Body
@@ -24,9 +23,9 @@ from kit.lesson.cells import running_cell, saved_cells
 from kit.lesson.definition import Definition, as_read, slug
 from kit.lesson.ease import measured
 from kit.lesson.exercise import Exercise, Goal, exercise_of
-from kit.lesson.fit_change import FIT_CHANGES, possible
 from kit.lesson.fit_change import named as fit_named
-from kit.lesson.fit_steps import fit_entry, fit_parameter, place_of, with_fits
+from kit.lesson.fit_steps import fit_entry, fit_parameter, with_fits
+from kit.lesson.fits_asked import FitsAsked
 from kit.lesson.fitting import Begun, Fitting, FittingCell, fitting_between, fitting_of, undone
 from kit.lesson.following import following_parameter, follows
 from kit.lesson.listener import AskedWalk, Listener, Nobody, listener_of
@@ -41,7 +40,6 @@ from kit.lesson.sitting import Sitting, sat_down
 from kit.lesson.steps import Entry, Kind, entry_of, stale
 from kit.lesson.time_limit import TIME_LIMIT, checked_limit
 from kit.lesson.working import work
-from kit.piece.piece import Piece
 from kit.placeholder import split
 from kit.sewing.handling import KINDS as HANDLING
 from kit.units import Said, Size, System, length, system_said
@@ -161,7 +159,7 @@ class Lesson:
         self._definition = Definition(info, start, sizes=chart, time_limit=limit)
         self._sitting = sat_down(self._definition, size)
         self._parent: Lesson | None = None
-        self._places: dict[str, tuple[tuple[Entry, ...], int]] = {}
+        self._fits_asked = FitsAsked()
         self._listener: Listener = listener_of(self)
         self._listener.began()
 
@@ -395,7 +393,7 @@ class Lesson:
         entry = fit_entry(change, self.info.language, cell=cell, run=run)
         self._definition = self._definition.with_parameter(new)
         self._definition = self._definition.with_entry(entry if after else self._placed(entry), after=after)
-        self._places.pop(change.name, None)
+        self._fits_asked.forget(change.name)
         self._listener.rewritten()
         return new
 
@@ -403,44 +401,15 @@ class Lesson:
     def fit_changes(self) -> tuple[Parameter, ...]:
         """The fit changes that may be set by their amount though the author placed none: `lesson.change(full_bust=3 *
         cm)`. Those that can be made to this garment."""
-        own = {parameter.name for parameter in self._definition.parameters}
-        return tuple(
-            fit_parameter(FIT_CHANGES[name], self.info.language) for name in self._possible() if name not in own
-        )
-
-    def _more_changes(self, values: Mapping[str, Setting]) -> tuple[Parameter, ...]:
-        """The fit changes among these values that are not set so far; those set to nothing need not be possible."""
-        own = {parameter.name for parameter in self.parameters}
-        more = [name for name in values if name in FIT_CHANGES and name not in own]
-        gone = [name for name in more if not values[name]]
-        there = self._possible([name for name in more if name not in gone]) if len(gone) < len(more) else ()
-        return tuple(fit_parameter(FIT_CHANGES[name], self.info.language) for name in (*gone, *there))
-
-    def _possible(self, names: Sequence[str] | None = None) -> tuple[str, ...]:
-        """The changes that can be made somewhere in this lesson; of `names`, where some are named."""
-        body = self._fit_body()
-        start = tuple(self._definition.start(body))
-        pieces = start or tuple(_drafted(self._definition, body, len(self._definition.entries)).values())
-        return possible(pieces, body, names)
+        return self._fits_asked.offered(self._definition, self._fit_body)
 
     def _fit_body(self) -> Body:
         return self.body if self._definition.measures else NOBODY
 
     def _fits(self) -> dict[str, int]:
         """The changes set by a reader, each with its place among the entries."""
-        own = {parameter.name for parameter in self._definition.parameters}
         values = {**self._sitting.saved.values, **self._sitting.moved}
-        asked = [name for name, value in values.items() if name in FIT_CHANGES and name not in own and value > 1e-6]
-        return {name: self._place(name) for name in asked}
-
-    def _place(self, name: str) -> int:
-        entries = self._definition.entries
-        known = self._places.get(name)
-        if known is None or known[0] is not entries:
-            body = self._fit_body()
-            drafted = partial(_drafted, self._definition, body)
-            known = self._places[name] = (entries, place_of(name, self._definition, body, drafted))
-        return known[1]
+        return self._fits_asked.placed(self._definition, values, self._fit_body)
 
     def _with_fits(self, definition: Definition) -> Definition:
         asked = self._fits()
@@ -489,7 +458,9 @@ class Lesson:
     def change(self, **values: Setting) -> None:
         """Set parameters (lengths with a unit); `KitError` outside their range, and then none is set. Call `save` to
         keep them."""
-        self._move(given_values((*self.parameters, *self._more_changes(values)), values), whole=False)
+        own = self.parameters
+        more = self._fits_asked.more(self._definition, own, values, self._fit_body)
+        self._move(given_values((*own, *more), values), whole=False)
 
     def use_preset(self, title: str) -> None:
         """Set every parameter as that preset says. `KitError` with the near title for one that is not offered."""
@@ -725,17 +696,8 @@ L = TypeVar("L", bound=Lesson)
 def _put_together(kind: type[L], definition: Definition, sitting: Sitting) -> L:
     new = kind.__new__(kind)
     new._definition, new._sitting, new._parent, new._listener = definition, sitting, None, Nobody()
-    new._places = {}
+    new._fits_asked = FitsAsked()
     return new
-
-
-def _drafted(definition: Definition, body: Body, number: int) -> Mapping[str, Piece]:
-    """The pieces after so many entries."""
-    if not number:
-        return {piece.name: piece for piece in definition.start(body)}
-    steps = tuple(entry for entry in definition.entries[:number] if entry.kind == "step")
-    pattern = work(replace(definition, entries=steps), body, {}, whole=False)
-    return {piece.name: piece for piece in pattern.pieces}
 
 
 def rewrite(lesson: Lesson, **changes: Any) -> None:
