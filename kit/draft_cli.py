@@ -1,4 +1,4 @@
-"""Options that say which draft of a lesson is built: a preset, values, as first cut or as corrected."""
+"""Options that say which draft of a lesson is built: size and units, a preset, values, as first cut or corrected."""
 
 from __future__ import annotations
 
@@ -44,3 +44,26 @@ def asked_draft(options: argparse.Namespace) -> AskedDraft:
 
     draft: Draft = "present" if options.command == "check" else "first" if options.as_cut else "corrected"
     return AskedDraft(options.preset, read_values(options.values), draft)
+
+
+def add_choices(command: argparse.ArgumentParser) -> None:
+    """The options of every command that runs a notebook: its size, its units, its time."""
+    command.add_argument(
+        "--size",
+        metavar="SIZE",
+        help="size of the lesson's chart (as saved when left out); W4/W6 is W4 above the waist and W6 below it",
+    )
+    read = command.add_mutually_exclusive_group()
+    read.add_argument("--units", choices=("cm", "inch"), help="units read first (as saved when left out)")
+    if command.prog.split()[-1] != "check":
+        read.add_argument("--only", choices=("cm", "inch"), help="the one system to print, with nothing in brackets")
+    command.add_argument(
+        "--timeout", type=seconds, default=120, metavar="S", help="seconds one cell may take (120 when left out)"
+    )
+
+
+def seconds(text: str) -> int:
+    """A number of seconds as it is typed; refused where it is none."""
+    if not text.isdigit() or int(text) == 0:
+        raise argparse.ArgumentTypeError(f"'{text}' is not a number of seconds; type a whole number such as 120")
+    return int(text)

@@ -36,6 +36,7 @@ FLOORS = (
     (
         *("cli", "words_cli", "class_cli", "draft_cli", "ranges_cli", "compare_cli", "grade_cli", "trust_cli"),
         *("bar_cli", "terminal_cli", "roster_cli", "help_cli", "files_cli", "release_cli", "fit_cli", "live_cli"),
+        *("pages_cli", "findings_cli"),
     ),
 )
 """From the ground up. A room imports itself and the floors beneath it; rooms on one floor leave each other alone, but
