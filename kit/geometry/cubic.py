@@ -17,77 +17,11 @@ from kit.errors import KitError
 from kit.geometry.curve import Bounds, Curve, too_tight
 from kit.geometry.motion import Motion
 from kit.geometry.point import TOLERANCE, Point, Vector, place
-from kit.geometry.roots import cubic_roots, quadratic_roots
+from kit.geometry.power_form import Power, extent, foot, halved, quadrature
+from kit.geometry.roots import cubic_roots
 
-Power = tuple[float, float, float, float, float, float, float, float]
-Velocity = tuple[float, float, float, float, float, float]
-"""(ax, bx, cx, ay, by, cy) of the velocity at t, (ax t + bx) t + cx across and as much up."""
-
-# Abramowitz and Stegun, Handbook of Mathematical Functions, table 25.4, n = 8.
-_GAUSS = (
-    (0.183434642495650, 0.362683783378362),
-    (0.525532409916329, 0.313706645877887),
-    (0.796666477413627, 0.222381034453374),
-    (0.960289856497536, 0.101228536290376),
-)
-(_NODE_1, _WEIGHT_1), (_NODE_2, _WEIGHT_2), (_NODE_3, _WEIGHT_3), (_NODE_4, _WEIGHT_4) = _GAUSS
 _SHORT = 1 / 64
 """How much of a curve without a slow spot the rule measures at once: see `Cubic.length_between`."""
-
-
-def _halved(found: tuple[float, ...]) -> tuple[tuple[float, ...], tuple[float, ...]]:
-    """Bernstein coefficients of a polynomial on the two halves of its stretch (de Casteljau)."""
-    row, left, right = list(found), [found[0]], [found[-1]]
-    while len(row) > 1:
-        row = [(a + b) / 2 for a, b in pairwise(row)]
-        left.append(row[0])
-        right.append(row[-1])
-    return tuple(left), tuple(reversed(right))
-
-
-def _foot(power: Power, px: float, py: float, low: float, high: float) -> float:
-    """Where the distance from a place stops falling between `low` and `high`: Newton's method in a bracket."""
-    ax, bx, cx, dx, ay, by, cy, dy = power
-    t = (low + high) / 2
-    for _ in range(80):
-        x, y = ((ax * t + bx) * t + cx) * t + dx - px, ((ay * t + by) * t + cy) * t + dy - py
-        vx, vy = (3 * ax * t + 2 * bx) * t + cx, (3 * ay * t + 2 * by) * t + cy
-        slope = x * vx + y * vy
-        if slope > 0:
-            high = t
-        else:
-            low = t
-        bend = vx * vx + vy * vy + x * (6 * ax * t + 2 * bx) + y * (6 * ay * t + 2 * by)
-        step = t - slope / bend if bend > 0 else -1.0
-        new = step if low <= step <= high else (low + high) / 2
-        if abs(new - t) < 1e-14:
-            break
-        t = new
-    return t
-
-
-def _quadrature(velocity: Velocity, t0: float, t1: float) -> float:
-    """The integral of the speed from `t0` to `t1` by the rule above. No line of the kit runs more often, so its four
-    pairs of nodes are written out."""
-    ax, bx, cx, ay, by, cy = velocity
-    half, middle, root = (t1 - t0) / 2, (t0 + t1) / 2, math.sqrt
-    away = half * _NODE_1
-    t, u = middle - away, middle + away
-    vx, vy, wx, wy = (ax * t + bx) * t + cx, (ay * t + by) * t + cy, (ax * u + bx) * u + cx, (ay * u + by) * u + cy
-    total = _WEIGHT_1 * (root(vx * vx + vy * vy) + root(wx * wx + wy * wy))
-    away = half * _NODE_2
-    t, u = middle - away, middle + away
-    vx, vy, wx, wy = (ax * t + bx) * t + cx, (ay * t + by) * t + cy, (ax * u + bx) * u + cx, (ay * u + by) * u + cy
-    total += _WEIGHT_2 * (root(vx * vx + vy * vy) + root(wx * wx + wy * wy))
-    away = half * _NODE_3
-    t, u = middle - away, middle + away
-    vx, vy, wx, wy = (ax * t + bx) * t + cx, (ay * t + by) * t + cy, (ax * u + bx) * u + cx, (ay * u + by) * u + cy
-    total += _WEIGHT_3 * (root(vx * vx + vy * vy) + root(wx * wx + wy * wy))
-    away = half * _NODE_4
-    t, u = middle - away, middle + away
-    vx, vy, wx, wy = (ax * t + bx) * t + cx, (ay * t + by) * t + cy, (ax * u + bx) * u + cx, (ay * u + by) * u + cy
-    total += _WEIGHT_4 * (root(vx * vx + vy * vy) + root(wx * wx + wy * wy))
-    return half * total
 
 
 def hobby_handle(theta: float, phi: float) -> float:
@@ -258,20 +192,20 @@ class Cubic(Curve):
         # with the 16th power of that distance over half the stretch, twice taken: 8 to the power of 16.
         slow = self._slow_spots()
         if not slow and abs(t1 - t0) <= _SHORT and self._goes_forward():
-            return _quadrature(velocity, t0, t1)
+            return quadrature(velocity, t0, t1)
 
         # A cusp, or nearly one, is where Gauss's rule is worst, for the speed has a corner there that halving would
         # have to close in on; so the length is taken from one slow spot to the next. A stretch whose two halves agree
         # with the whole is done; as the rule is of 16th order, the halves are far better than that difference says.
         def refine(a: float, b: float, whole: float, depth: int) -> float:
             mid = (a + b) / 2
-            left, right = _quadrature(velocity, a, mid), _quadrature(velocity, mid, b)
+            left, right = quadrature(velocity, a, mid), quadrature(velocity, mid, b)
             if depth == 0 or abs(left + right - whole) < 1e-6:
                 return left + right
             return refine(a, mid, left, depth - 1) + refine(mid, b, right, depth - 1)
 
         stops = [t0, *(t for t in slow if t0 < t < t1), t1]
-        return math.fsum(refine(a, b, _quadrature(velocity, a, b), 24) for a, b in pairwise(stops))
+        return math.fsum(refine(a, b, quadrature(velocity, a, b), 24) for a, b in pairwise(stops))
 
     def _slow_spots(self) -> tuple[float, ...]:
         """Parameters, in order, where the speed has a deep minimum: at a cusp or close to one the length and
@@ -367,8 +301,8 @@ class Cubic(Curve):
 
     def bounds(self) -> Bounds:
         ax, bx, cx, dx, ay, by, cy, dy = self._coefficients()
-        xlow, xhigh = _extent(self.start.x, self.end.x, ax, bx, cx, dx)
-        ylow, yhigh = _extent(self.start.y, self.end.y, ay, by, cy, dy)
+        xlow, xhigh = extent(self.start.x, self.end.x, ax, bx, cx, dx)
+        ylow, yhigh = extent(self.start.y, self.end.y, ay, by, cy, dy)
         return xlow, ylow, xhigh, yhigh
 
     def points(self, tol: float = TOLERANCE) -> list[Point]:
@@ -407,13 +341,13 @@ class Cubic(Curve):
             if changes == 0:
                 continue
             if changes > 1 and high - low > 1e-12:
-                left, right = _halved(found)
+                left, right = halved(found)
                 t = (low + high) / 2
                 open_now += [(right, t, high), (left, low, t)]
                 if right[0] != 0.0:
                     continue  # else a foot lies just between the halves, and in neither
             else:
-                t = _foot(power, px, py, low, high)
+                t = foot(power, px, py, low, high)
             x, y = self.xy(t)
             gap = (x - px) ** 2 + (y - py) ** 2
             if gap < best:
@@ -558,15 +492,6 @@ class Cubic(Curve):
                     self._fit_parallel(d, mid, t1, found, depth - 1)
                     return
         found.append(fit)
-
-
-def _extent(first: float, last: float, a: float, b: float, c: float, d: float) -> tuple[float, float]:
-    low, high = (first, last) if first < last else (last, first)
-    for t in quadratic_roots(3 * a, 2 * b, c):
-        if 0.0 < t < 1.0:
-            value = ((a * t + b) * t + c) * t + d
-            low, high = min(low, value), max(high, value)
-    return low, high
 
 
 # Lessons are worked again and again with curves that did not change, and every view of a pattern asks for the same

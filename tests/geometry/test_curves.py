@@ -15,8 +15,7 @@ from scipy.integrate import quad
 from shapely import LineString, Polygon
 
 from kit.errors import KitError
-from kit.geometry import DOWN, LEFT, RIGHT, UP, Arc, Cubic, Curve, Line, Point, Vector
-from kit.geometry import cubic as cubic_module
+from kit.geometry import DOWN, LEFT, RIGHT, UP, Arc, Cubic, Curve, Line, Point, Vector, power_form
 from kit.units import cm
 
 where = st.floats(-600, 600).map(lambda v: round(v, 3))
@@ -58,7 +57,7 @@ def reference(curve: Curve) -> object:
 
 def test_quadrature_nodes_against_numpy() -> None:
     nodes, weights = np.polynomial.legendre.leggauss(8)  # numpy as the reference
-    ours = sorted((s * n, w) for n, w in cubic_module._GAUSS for s in (1, -1))
+    ours = sorted((s * n, w) for n, w in power_form.GAUSS for s in (1, -1))
     assert np.allclose([n for n, _ in ours], nodes, atol=1e-14)
     assert np.allclose([w for _, w in ours], weights, atol=1e-14)
 
