@@ -15,15 +15,14 @@ from typing import Any
 
 import shapely
 from shapely import affinity
-from shapely.ops import polylabel
 
 from kit.diagnostic import message
 from kit.errors import KitError
-from kit.geometry import Line, Motion, Point
+from kit.geometry import Motion, Point
 from kit.language import say
-from kit.lesson.lengthen_lines import height_of, lengthen_lines, level_lines
 from kit.lesson.pattern import Pattern
 from kit.paper.bunched import orders
+from kit.paper.one_for_all import one_grain, one_level
 from kit.paper.papers import A0, A4, LETTER, Paper
 from kit.paper.request import PageRequest
 from kit.paper.shared_lines import SharedPart, shared
@@ -39,7 +38,6 @@ from kit.wording.lists import listed
 _CLOSER = 0.8
 _LINE = 0.5  # half the width of the heaviest line, and a little
 _OFTEN = 0.2  # the share of lines in bunches from which a piece's lines are thin
-_LEVELLED = 25.0  # mm that a lengthen line may be moved to lie where other sizes have it
 
 
 @dataclass(frozen=True)
@@ -179,7 +177,7 @@ def _nested(pieces: tuple[Piece | None, ...], whole: Nest) -> NestedPiece:
     edges = {f"{piece.name}.{edge.name}" for piece in has for edge in piece.edges}
     found = iter(_alignment(has))
     motions = tuple(Motion() if piece is None else next(found) for piece in pieces)
-    pieces = _one_level(pieces, motions, whole)
+    pieces = one_level(pieces, motions, whole.patterns)
     drawings = [
         () if piece is None else moved(piece_lines(piece, pattern), motion)
         for piece, motion, pattern in zip(pieces, motions, whole.patterns, strict=True)
@@ -189,28 +187,37 @@ def _nested(pieces: tuple[Piece | None, ...], whole: Nest) -> NestedPiece:
     )
     areas = [area for area in by_size if area is not None]
     shared_area = shapely.intersection_all(areas)
-    lines = _one_grain(
+    lines = one_grain(
         [tuple(item for item in drawing if not _stitch(item, edges)) for drawing in drawings], shared_area
     )
     parts = shared(lines)
     stitches = shared([tuple(item for item in drawing if _stitch(item, edges)) for drawing in drawings])
-    sizes = [place for place, piece in enumerate(pieces) if piece is not None]
-    said = said_sizes([whole.sizes[i] for i in sizes], [whole.places[i] for i in sizes])
-    if all(len(part.sizes) == len(pieces) for part in parts if _cuts(part)):
-        said = say("paper.sizes_alike", sizes=said)
-    inner = shapely.intersection_all(
-        [_closed(piece.outline.points(0.2), motion) for piece, motion in zip(pieces, motions, strict=True) if piece]
-    )
-    text = _words(_smallest(has), whole, said, _largest(shared_area), _largest(inner), [part.items for part in parts])
-    words = [item for item in text if isinstance(item, Label)]
-    names = size_names(parts, whole.sizes, words)
-    words += [item for part in names for item in part.items if isinstance(item, Label)]
-    told = orders(parts, whole.sizes, whole.places, shapely.union_all(areas), words)
     around: Any = shapely.union_all(areas).buffer(_LINE, quad_segs=2).simplify(0.1)
     if around.geom_type != "Polygon":
         around = around.convex_hull
     corners = tuple(Point(x, y) for x, y in around.exterior.coords[:-1])
-    return NestedPiece(pieces, motions, parts, stitches, names, text, corners, by_size, told.parts, told.share > _OFTEN)
+    return lettered(NestedPiece(pieces, motions, parts, stitches, (), (), corners, by_size), whole)
+
+
+def lettered(each: NestedPiece, whole: Nest, joins: Sequence[Stroke] = ()) -> NestedPiece:
+    """`each` with all its words: its text, the names of the sizes in their lines, and the orders of lines that bunch.
+    None of them runs over one of the `joins` of pages where there is room beside it."""
+    has = [(piece, motion) for piece, motion in zip(each.pieces, each.motions, strict=True) if piece is not None]
+    sizes = [place for place, piece in enumerate(each.pieces) if piece is not None]
+    said = said_sizes([whole.sizes[i] for i in sizes], [whole.places[i] for i in sizes])
+    said = say("paper.sizes_alike", sizes=said) if each.alike else said
+    areas = [area for area in each.areas if area is not None]
+    shared_area = shapely.intersection_all(areas)
+    inner = shapely.intersection_all([_closed(piece.outline.points(0.2), motion) for piece, motion in has])
+    everywhere = SharedPart(tuple(range(len(each.pieces))), tuple(joins))
+    parts = (*each.parts, everywhere) if joins else each.parts
+    small = _smallest([piece for piece, _ in has])
+    text = _words(small, whole, said, _largest(shared_area), _largest(inner), [part.items for part in parts])
+    words = [item for item in text if isinstance(item, Label)]
+    names = size_names(parts, whole.sizes, words)
+    words += [item for part in names for item in part.items if isinstance(item, Label)]
+    told = orders(parts, whole.sizes, whole.places, shapely.union_all(areas), words)
+    return replace(each, text=text, names=names, orders=told.parts, fine=told.share > _OFTEN)
 
 
 def _stitch(item: Item, edges: set[str]) -> bool:
@@ -298,103 +305,7 @@ def _anchors(piece: Piece, common: Sequence[str]) -> list[str]:
     return [name for name in (names[place], names[(place + 1) % len(names)]) if name in common]
 
 
-# ---- once for all sizes ------------------------------------------------------------------------------------
-
-
-def _one_level(pieces: Sequence[Piece | None], motions: Sequence[Motion], whole: Nest) -> tuple[Piece | None, ...]:
-    """The pieces with their lengthen lines at the height that the middle size has them at, where those of all sizes lie
-    close together: one line serves all of them then, as it does a stack of patterns cut through at once. Any height
-    between the same two levels will do (`kit.lesson.lengthen_lines`)."""
-    lines = [
-        () if piece is None else lengthen_lines(piece, pattern.pieces)
-        for piece, pattern in zip(pieces, whole.patterns, strict=True)
-    ]
-    keys = [tuple((line.upper, line.lower) for line in own) for own, piece in zip(lines, pieces, strict=True) if piece]
-    if not keys[0] or any(each != keys[0] for each in keys) or len(set(keys[0])) < len(keys[0]):
-        return tuple(pieces)
-    has = [at for at, piece in enumerate(pieces) if piece is not None]
-    middle = has[len(has) // 2]
-    moved_lines = [list(own) for own in lines]
-    for number in range(len(keys[0])):
-        home = motions[middle](lines[middle][number].path.start)
-        for at in has:
-            piece, line = pieces[at], lines[at][number]
-            assert piece is not None
-            height = height_of(piece, motions[at].inverse()(home))
-            own = level_lines(piece, height)
-            if len(own) != 1 or abs(height - height_of(piece, line.path.start)) > _LEVELLED:
-                break
-            moved_lines[at][number] = replace(line, path=own[0])
-        else:
-            continue
-        for at in has:
-            moved_lines[at][number] = lines[at][number]
-    return tuple(
-        None if piece is None else replace(piece, lengthen=tuple(own))
-        for piece, own in zip(pieces, moved_lines, strict=True)
-    )
-
-
-def _one_grain(drawings: Sequence[tuple[Item, ...]], inside: Any) -> list[tuple[Item, ...]]:
-    """Grainlines and fold brackets differ from size to size only in where they stand: where they run the same way in
-    all, one serves all. It lies in every size; a grainline for which there is none is drawn anew across the paper
-    that all have."""
-    has = [_signs(drawing) for drawing in drawings if drawing]
-    fitting: dict[str, Stroke] = {}
-    near = inside.buffer(0.1)
-    shapely.prepare(near)
-    for name in dict.fromkeys(name for signs in has for name in signs):
-        signs = [each[name] for each in has if name in each]
-        if any(abs(math.remainder(_way(other) - _way(signs[0]), math.pi)) > 1e-3 for other in signs):
-            continue
-        # The first size's own grainline that lies within every size serves all; else one is drawn anew.
-        for sign in signs:
-            line = shapely.LineString([(p.x, p.y) for curve in sign.curves for p in curve.points(0.5)])
-            if near.covers(line):
-                fitting[name] = sign
-                break
-        else:
-            across = _across(inside, signs[0]) if len(signs[0].curves) == 1 else None
-            if across is not None:
-                fitting[name] = replace(signs[0], curves=(across,))
-    return [
-        tuple(fitting.get(item.name, item) if isinstance(item, Stroke) and _sign(item) else item for item in drawing)
-        for drawing in drawings
-    ]
-
-
-def _across(inside: Any, sign: Stroke) -> Line | None:
-    """A line the way of `sign` through the middle of the widest place of `inside`, as long as there is room for."""
-    area = _largest(inside)
-    if area.is_empty or area.geom_type != "Polygon":
-        return None
-    middle = polylabel(area, 2.0)
-    way = _way(sign)
-    far = sign.curves[0].length
-    cos, sin = math.cos(way), math.sin(way)
-    ray = shapely.LineString(
-        [(middle.x - far * cos, middle.y - far * sin), (middle.x + far * cos, middle.y + far * sin)]
-    )
-    met = ray.intersection(area.buffer(-4.0))
-    run = next((part for part in getattr(met, "geoms", [met]) if part.distance(middle) < 1e-6), None)
-    if run is None or run.length < 15.0:
-        return None
-    spots = [run.interpolate(share, normalized=True) for share in (0.08, 0.92)]
-    ends = sorted((Point(spot.x, spot.y) for spot in spots), key=lambda point: point.x * cos + point.y * sin)
-    return Line(*ends)
-
-
-def _signs(drawing: Sequence[Item]) -> dict[str, Stroke]:
-    return {item.name: item for item in drawing if isinstance(item, Stroke) and _sign(item)}
-
-
-def _sign(item: Stroke) -> bool:
-    return item.role == "grain"
-
-
-def _way(item: Stroke) -> float:
-    way = item.curves[0].end - item.curves[0].start
-    return math.atan2(way.y, way.x)
+# ---- words ------------------------------------------------------------------------------------------------
 
 
 def _words(

@@ -28,6 +28,7 @@ from kit.paper.plan import PagePlan, plan_on
 from kit.paper.request import PageRequest
 from kit.paper.shared_lines import SharedPart
 from kit.paper.sheet import Sheet, finish
+from kit.paper.whole_words import nest_whole
 from kit.paper.without_paper import name_with_fold
 from kit.picture.drawing import Stroke
 from kit.piece.rectangle import rectangle
@@ -74,10 +75,11 @@ def nested_pages(made: Nest, laid: Sheet, paper: Paper, request: PageRequest | N
             where="--scale",
             do=message("paper.no_class_scale_do"),
         )
+    pages = plan(laid, paper, asked)
+    made, laid = nest_whole(made, laid, pages, asked)
     pdf = tile(nest_content(made, laid), laid, made.pattern, paper, asked, int(made.several))
     if not made.several:
         return pdf
-    pages = plan(laid, paper, asked)
     with pikepdf.open(BytesIO(pdf)) as document:
         before = len(document.pages) - len(pages.tiles)
         held, enlarged = pages.paper, asked.enlarged(pages.paper)

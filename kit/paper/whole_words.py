@@ -15,6 +15,8 @@ import shapely
 
 from kit.geometry import Line, Point
 from kit.lesson.pattern import Pattern
+from kit.paper.nested import Nest, NestedPiece, lettered
+from kit.paper.pages import plan
 from kit.paper.plan import PagePlan
 from kit.paper.request import PageRequest
 from kit.paper.sheet import CLASS_TEXT, Placement, Sheet, text_corners
@@ -24,6 +26,7 @@ from kit.picture.piece_sheet import piece_words
 from kit.piece.allowance import cut_line, has_allowances
 
 _MORE = 1.0  # mm²
+_BESIDE = 2.5  # mm that the name of a size in its line may stand out beyond it, which takes no more paper
 
 
 def words_whole(laid: Sheet, pattern: Pattern, pages: PagePlan, request: PageRequest) -> Sheet:
@@ -32,6 +35,37 @@ def words_whole(laid: Sheet, pattern: Pattern, pages: PagePlan, request: PageReq
     if len(pages.tiles) < 2:
         return laid
     return replace(laid, placements=tuple(_relettered(each, pattern, pages, request) for each in laid.placements))
+
+
+def nest_whole(made: Nest, laid: Sheet, pages: PagePlan, request: PageRequest) -> tuple[Nest, Sheet]:
+    """The same for several sizes over one another, which lie on the sheet as `laid`: the words of each piece, and the
+    orders of its bunched lines. The name of a size in its line may run over a join; it stands there again."""
+    if len(pages.tiles) < 2 or not made.several:
+        return made, laid
+    pieces, placements = [], []
+    for each, placed in zip(made.pieces, laid.placements, strict=True):
+        joins = _joins(placed, pages)
+        cut = _cut(_led(each), joins)
+        if cut:
+            anew = lettered(each, made, [_stroke(join) for join in joins])
+            changed = replace(placed, items=anew.items)
+            fewer = _cut(_led(anew), joins) < cut and _said(anew.text) >= _said(each.text)
+            if fewer and placed.ink.buffer(_BESIDE).covers(changed.ink):
+                each, placed = anew, changed
+        pieces.append(each)
+        placements.append(placed)
+    whole = replace(laid, placements=tuple(placements))
+    if _pages_of(plan(whole, pages.paper, request)) != _pages_of(pages):
+        return made, laid
+    return replace(made, pieces=tuple(pieces)), whole
+
+
+def _pages_of(pages: PagePlan) -> set[tuple[int, int]]:
+    return {(each.row, each.column) for each in pages.tiles}
+
+
+def _led(each: NestedPiece) -> list[Item]:
+    return [*each.text, *(item for part in each.orders for item in part.items)]
 
 
 def _relettered(placed: Placement, pattern: Pattern, pages: PagePlan, request: PageRequest) -> Placement:

@@ -25,7 +25,8 @@ from kit.paper.pages import plan
 from kit.paper.papers import A4
 from kit.paper.pdf_pen import label_size
 from kit.paper.request import PageRequest
-from kit.paper.sheet import Sheet
+from kit.paper.sheet import Sheet, text_corners
+from kit.paper.whole_words import nest_whole
 from kit.picture.drawing import Fill, Label, Stroke
 from kit.picture.piece_sheet import moved, piece_lines
 from kit.piece.allowance import cut_line
@@ -381,6 +382,29 @@ def test_pages_of_unwanted_sizes_are_not_listed() -> None:
     needed = pages_of_sizes(found, laid, pages, 1)
     assert len(needed["W2"]) == len(pages.tiles)
     assert 1 <= len(needed["W1"]) < len(needed["W2"]) and set(needed["W1"]) < set(needed["W2"])
+
+
+def test_no_words_of_a_piece_are_cut_by_a_join(made: Nest, laid: Sheet) -> None:
+    """Reckoned from the tiles: a text lies on one page, unless it is the name of a size, which runs with its line."""
+
+    def split(made: Nest, laid: Sheet) -> list[str]:
+        tiles = [shapely.box(tile.left, tile.bottom, tile.right, tile.top) for tile in plan(laid, A4).tiles]
+        found = []
+        for each, placed in zip(made.pieces, laid.placements, strict=True):
+            for label in (i for i in (*each.text, *(i for p in each.orders for i in p.items)) if isinstance(i, Label)):
+                box = shapely.affinity.affine_transform(shapely.polygons(text_corners([label]))[0], placed.matrix)
+                if sum(box.intersection(tile).area > 0.01 for tile in tiles) > 1:
+                    found.append(label.text)
+        return found
+
+    pages = plan(laid, A4)
+    anew, whole = nest_whole(made, laid, pages, PageRequest((A4,)))
+    assert len(split(made, laid)) >= 2 and split(anew, whole) == []
+    assert [(t.row, t.column) for t in plan(whole, A4).tiles] == [(t.row, t.column) for t in pages.tiles]
+    for before, after in zip(made.pieces, anew.pieces, strict=True):
+        said = ["".join(i.text for i in each.text if isinstance(i, Label)) for each in (before, after)]
+        assert sorted(c for c in said[0] if c.isalnum()) == sorted(c for c in said[1] if c.isalnum())
+        assert before.parts == after.parts
 
 
 def test_page_ranges_are_written_as_a_printing_dialogue_takes_them() -> None:
