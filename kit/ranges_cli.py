@@ -23,7 +23,7 @@ def add_ranges(command: argparse.ArgumentParser) -> None:
         "--ranges",
         action="store_true",
         help="try every slider over its whole range in every size, and 500 settings drawn at random (some minutes): "
-        "where they fail, and the bounds that would hold",
+        "where they fail, the bounds that would hold, and whether what is refused can be mended",
     )
 
 
@@ -52,6 +52,14 @@ def report(found: Ranges) -> list[str]:
     if sound < count:
         mended = sum(bool(mixture.mended) for mixture in found.mixtures)
         lines.append(f"For {mended} of the other {count - sound} a change of values mends it, and is told with it.")
+    for mixture in found.lost[:_TROUBLES]:
+        by_name = {reach.parameter.name: reach.parameter for reach in found.reaches}
+        values = [
+            f"{by_name[name].label} {_show(by_name[name], value, found.system)}"
+            for name, value in mixture.values
+            if name in by_name
+        ]
+        lines.append(f"  Nothing mends this one in {mixture.size}: {', '.join(values)}. {mixture.trouble}")
     for trouble, times in found.troubles[:_TROUBLES]:
         lines.append(f"  {times} like this: {trouble}")
     if len(found.troubles) > _TROUBLES:

@@ -67,8 +67,13 @@ class Ranges:
 
     @property
     def hold(self) -> bool:
-        """Whether every slider holds alone, and 95 of 100 mixtures."""
-        return not self.failing and self.sound >= ENOUGH * len(self.mixtures)
+        """Whether every slider holds alone, 95 of 100 mixtures do, and for each of the others a remedy is known."""
+        return not self.failing and self.sound >= ENOUGH * len(self.mixtures) and not self.lost
+
+    @property
+    def lost(self) -> tuple[Mixture, ...]:
+        """The mixtures that fail and for which a remedy was looked for and none found."""
+        return tuple(mixture for mixture in self.mixtures if mixture.trouble and mixture.mended is False)
 
     @property
     def sound(self) -> int:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from pathlib import Path
 
 import pytest
@@ -9,7 +10,7 @@ import pytest
 from kit import Lesson, bodice_block, cm, mm, open_lesson, workshop_chart
 from kit.booklet.ranged import Ranges, told
 from kit.proof import prove
-from kit.proof.ranges import mixtures, reaches
+from kit.proof.ranges import Mixture, mixtures, reaches
 from kit.ranges_cli import report
 from kit.resources import examples
 from tests.example import NEWER
@@ -82,6 +83,21 @@ def test_the_report_names_slider_sizes_bounds_and_cause() -> None:
     assert f"to {least:g} cm" in lines[1] and not found.hold
     assert any(line.startswith(f"Of 50 settings drawn at random {found.sound} are sound") for line in lines)
     assert lines[-1] == "Vest: the ranges do not hold."
+
+
+def test_a_setting_that_nothing_mends_is_told_with_its_values() -> None:
+    """One of a hundred that fails is let pass where it can be mended, and not where it cannot."""
+    (down, idle) = reaches(vest(20).definition, workshop_chart()["W4"], {})
+    sound = tuple(Mixture("W4", ()) for _ in range(99))
+    wrong = Mixture("W4", (("down", 150.0), ("idle", 0.25)), "too long", mended=True)
+    found = Ranges("Vest", "cm", ("W4",), (down, idle), (*sound, wrong))
+    assert found.hold and not any("Nothing mends" in line for line in report(found))
+    lost = replace(found, mixtures=(*sound, replace(wrong, mended=False)))
+    assert not lost.hold
+    (line,) = [line for line in report(lost) if "Nothing mends" in line]
+    assert "in W4: down 15 cm (5 7/8 in), idle 25%" in line and line.endswith("too long")
+    unasked = replace(found, mixtures=(*sound, replace(wrong, mended=None)))
+    assert unasked.hold
 
 
 @pytest.mark.slow
