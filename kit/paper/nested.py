@@ -217,7 +217,7 @@ def lettered(each: NestedPiece, whole: Nest, joins: Sequence[Stroke] = ()) -> Ne
     names = size_names(parts, whole.sizes, words)
     words += [item for part in names for item in part.items if isinstance(item, Label)]
     told = orders(parts, whole.sizes, whole.places, shapely.union_all(areas), words)
-    return replace(each, text=text, names=names, orders=told.parts, fine=told.share > _OFTEN)
+    return replace(each, text=text, names=names, orders=told.parts, thin=told.share > _OFTEN)
 
 
 def _stitch(item: Item, edges: set[str]) -> bool:
