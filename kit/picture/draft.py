@@ -150,10 +150,13 @@ def _only_traced(record: StepRecord) -> list[tuple[str, str]]:
 def _traced_whole(record: StepRecord, laid: list[tuple[Piece, Bounds, Scaling]]) -> Iterable[Item]:
     """An arrow from what is traced to the trace, where nothing else is new."""
     boxes = {piece.name: _put_box(bounds, put) for piece, bounds, put in laid}
-    for source, name in _only_traced(record):
+    traced = _only_traced(record)
+    for source, name in traced:
         if source in boxes and name in boxes:
             b = boxes[name]
-            before = [box for box in boxes.values() if box[2] < b[0] and box[1] < b[3] and b[1] < box[3]]
+            alike = {source} | {other for of, other in traced if of == source}
+            beside = [box for one, box in boxes.items() if one in alike]
+            before = [box for box in beside if box[2] < b[0] and box[1] < b[3] and b[1] < box[3]]
             a = max(before, key=lambda box: box[2], default=boxes[source])  # several tracings stand side by side
             x, y = (max(a[0], b[0]) + min(a[2], b[2])) / 2, (max(a[1], b[1]) + min(a[3], b[3])) / 2
             if b[0] > a[2]:

@@ -1,5 +1,5 @@
-"""Cloth that elastic draws up: the finished garment laid flat is as narrow there as the elastic is long, and full
-beside it."""
+"""Cloth that elastic or gathering draws up: the finished garment laid flat is as narrow there as the elastic is long,
+or the edge that a gathered one was sewn to, and full beside it."""
 
 from __future__ import annotations
 
@@ -14,6 +14,7 @@ from kit.picture.flat_piece import Flat
 from kit.sewing.facts import facts_of
 from kit.sewing.order import of_kind
 from kit.sewing.places import sewn_length
+from kit.sewing.run import Run
 from kit.sewing.state import State
 
 FULL = 180.0
@@ -39,19 +40,46 @@ class _Narrow:
         return Point(self.middle + (p.x - self.middle) * wide, p.y)
 
 
+@dataclass(frozen=True)
+class _Drawn:
+    """Edges drawn up to a `share` of their length, the cloth narrow for `deep` mm from them."""
+
+    edges: tuple[Run, ...]
+    share: float
+    deep: float
+
+
 def drawn_up(flats: list[Flat], pattern: Pattern, state: State) -> list[Flat]:
-    """The flats as narrow as the elastic that runs in their casings by now draws them."""
-    for elastic in of_kind(pattern, "thread_elastic"):
-        if not any(map(state.touches, facts_of(pattern, elastic.edges, "threaded"))):
-            continue
-        share = elastic.worn / max(sewn_length(pattern, elastic.edges), 1.0)
-        deep = _depth(pattern, elastic)
-        flats = [_narrowed(flat, pattern, elastic, min(share, 1.0), deep) for flat in flats]
+    """The flats as narrow as the elastic that runs in their casings by now draws them, or the edge that they are
+    gathered to."""
+    for drawn in _elastic(pattern, state):
+        flats = [_narrowed(flat, pattern, drawn) for flat in flats]
+    for drawn in _gathered(pattern, state):
+        flats = [_narrowed(flat, pattern, drawn) for flat in flats]
     return flats
 
 
-def _narrowed(flat: Flat, pattern: Pattern, elastic: object, share: float, deep: float) -> Flat:
-    chains = _chains(flat, pattern, elastic)
+def _elastic(pattern: Pattern, state: State | None = None) -> Iterator[_Drawn]:
+    """Edges with elastic in their casing, by now where there is a state."""
+    for elastic in of_kind(pattern, "thread_elastic"):
+        if state is not None and not any(map(state.touches, facts_of(pattern, elastic.edges, "threaded"))):
+            continue
+        share = elastic.worn / max(sewn_length(pattern, elastic.edges), 1.0)
+        yield _Drawn(elastic.edges, min(share, 1.0), _depth(pattern, elastic))
+
+
+def _gathered(pattern: Pattern, state: State | None = None) -> Iterator[_Drawn]:
+    """Edges on a fold gathered to fit another one, as a tier or a skirt on a yoke is, by now where there is a state."""
+    for gather in of_kind(pattern, "gather"):
+        drawn, full = gather.drawn(pattern), gather.full(pattern)
+        if not gather.fit or not drawn or not gather.across(pattern) or full <= 0:
+            continue
+        if state is None or any(map(state.touches, facts_of(pattern, gather.along, "gathered"))):
+            yield _Drawn(gather.along, min(drawn / full, 1.0), 0.0)
+
+
+def _narrowed(flat: Flat, pattern: Pattern, drawn: _Drawn) -> Flat:
+    chains = _chains(flat, pattern, drawn)
     if not chains:
         return flat
     points = [p for chain in chains for p in chain]
@@ -63,8 +91,8 @@ def _narrowed(flat: Flat, pattern: Pattern, elastic: object, share: float, deep:
         if min(abs(p.x) for p in points) < _CENTRE or min(p.x for p in points) < 0 < max(p.x for p in points)
         else middle
     )
-    edge = min(p.y for p in points) - deep if below else max(p.y for p in points) + deep
-    narrow, first = _Narrow(edge, below, centre, share), flat.bent
+    edge = min(p.y for p in points) - drawn.deep if below else max(p.y for p in points) + drawn.deep
+    narrow, first = _Narrow(edge, below, centre, drawn.share), flat.bent
     return replace(flat, bent=_then(first, narrow))
 
 
@@ -81,19 +109,18 @@ def _depth(pattern: Pattern, elastic: object) -> float:
     return float(elastic.width)  # type: ignore[attr-defined]
 
 
-def _chains(flat: Flat, pattern: Pattern, elastic: object) -> list[Chain]:
-    runs = (run for run in elastic.edges if run.piece == flat.piece.name)  # type: ignore[attr-defined]
+def _chains(flat: Flat, pattern: Pattern, drawn: _Drawn) -> list[Chain]:
+    runs = (run for run in drawn.edges if run.piece == flat.piece.name)
     return [chain for run in runs for chain in flat.run(pattern, run)]
 
 
 def gathers(flat: Flat, pattern: Pattern) -> Iterator[Item]:
-    """Short lines in and under the casings that elastic runs through."""
-    for elastic in of_kind(pattern, "thread_elastic"):
-        deep = _depth(pattern, elastic)
-        for chain in _chains(flat, pattern, elastic):
+    """Short lines in and under the casings that elastic runs through, and along gathered edges."""
+    for drawn in (*_elastic(pattern), *_gathered(pattern)):
+        for chain in _chains(flat, pattern, drawn):
             here, way = at(chain, length(chain) / 2)
             into = way.left() if inside(here + way.left() * 2.0, flat.ring) else way.left() * -1.0
-            yield from _lines(chain, into, deep, flat.piece.name)
+            yield from _lines(chain, into, drawn.deep, flat.piece.name)
 
 
 def _lines(chain: Chain, into: Vector, deep: float, name: str) -> Iterator[Item]:
@@ -102,5 +129,5 @@ def _lines(chain: Chain, into: Vector, deep: float, name: str) -> Iterator[Item]
     for number in range(1, count):
         foot = at(chain, long * number / count)[0]
         far = deep + (26.0, 12.0, 40.0, 18.0)[number % 4]
-        for start, end in ((deep * 0.15, deep * 0.7), (deep * 1.05, far)):
+        for start, end in ((deep * 0.15, deep * 0.7), (deep * 1.05, far))[0 if deep else 1 :]:
             yield Stroke((Line(foot + into * start, foot + into * end),), "symbol", name=f"{name} gathers")

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 
 from kit.diagnostic import per_cent
+from kit.sewing.base import over_the_fold
 from kit.sewing.facts import drawn_up_to
 from kit.sewing.joined_lengths import gaps_of, pairs, stitch_length
 from kit.sewing.operation import Telling
@@ -94,8 +95,10 @@ class Seam(Operation):
         }.get((seams, notched(pattern, self.a, self.b)), "")
         return (Sentence(key, {}),) if key else ()
 
-    def _ease(self) -> tuple[Sentence, ...]:
-        return (Sentence("ease", {"ease": (self.ease, "length")}),) if self.ease > 0 else ()
+    def _ease(self, pattern: Cut) -> tuple[Sentence, ...]:
+        """By how much one row is longer, as it lies: over a fold both halves are one row."""
+        halves = 2.0 if all(over_the_fold(pattern, run) for run in self.a + self.b) else 1.0
+        return (Sentence("ease", {"ease": (self.ease * halves, "length")}),) if self.ease > 0 else ()
 
     def _press(self) -> Sentence:
         if self.press == "later":
@@ -133,7 +136,7 @@ def pinned(faces: str) -> Telling:
 
 def matched(seam: Seam, pattern: Cut) -> tuple[Sentence, ...]:
     """What is matched when the two are pinned, and what is eased in."""
-    return (*seam._match(pattern), *seam._ease())
+    return (*seam._match(pattern), *seam._ease(pattern))
 
 
 def pressed(seam: Seam, pattern: Cut) -> tuple[Sentence, ...]:
