@@ -1,5 +1,5 @@
-"""Gathered edges on a fold: the garment laid flat is drawn in there to the edge they are sewn to, and what the seam says
-of the fullness is what the gathering drew up. Widths are those of the draft, opened from the fold."""
+"""Gathered edges on a fold: the garment laid flat is drawn in there to the edge they are sewn to, and what the seam
+says of the fullness is what the gathering drew up. Widths are those of the draft, opened from the fold."""
 
 from __future__ import annotations
 
