@@ -110,7 +110,9 @@ class Hem(Operation):
     @property
     def sewn(self) -> str:
         """The key of how it is sewn."""
-        return "sew_single" if self.second == 0 else "sew"
+        if self.second:
+            return "sew"
+        return "sew_raw" if self.finish == "none" else "sew_single"
 
     def cautioned(self, pattern: Cut) -> Words:
         """A hem on a part of an edge is clipped at its ends."""

@@ -9,6 +9,7 @@ hem-finish = Die offene Kante { GEN($edge) } { $finish }.
 hem-single = { ACC($edge) } { $first } nach innen umbügeln.
 hem-sew = { $row } neben der inneren Bruchkante steppen.
 hem-sew_single = { $row } neben der versäuberten Kante steppen.
+hem-sew_raw = { $row } neben der offenen Schnittkante steppen.
 hem-press = Den Saum bügeln.
 hem-ring = Das ringförmige Stück auf links drehen und mit dem Freiarm der Maschine rundherum nähen, Anfang und Ende an einer Naht.
 hem-lap_rows = Die Naht einige Stiche über ihren Anfang hinauslaufen lassen.

@@ -9,6 +9,7 @@ hem-finish = Finish the raw edge of { $edge } with { $finish }.
 hem-single = Turn { $edge } { $first } to the wrong side and press.
 hem-sew = Stitch { $row } from the inner fold.
 hem-sew_single = Stitch { $row } from the finished edge.
+hem-sew_raw = Stitch { $row } from the raw edge.
 hem-press = Press the hem.
 hem-ring = Turn the ring inside out and work round it with the free arm of the machine, beginning and ending at a seam.
 hem-lap_rows = Let the row run over its own beginning for a few stitches.

@@ -9,6 +9,7 @@ hem-finish = { START($finish) } el borde { DEL($edge) }.
 hem-single = Doble { EL($edge) } { $first } hacia el revés y planche.
 hem-sew = Cosa a { $row } del doblez interior.
 hem-sew_single = Cosa a { $row } del borde rematado.
+hem-sew_raw = Cosa a { $row } del borde sin rematar.
 hem-press = Planche el dobladillo.
 hem-ring = Vuelva la prenda del revés y cosa todo el contorno con el brazo libre de la máquina, empezando y terminando en una costura.
 hem-lap_rows = Deje que la costura monte unas puntadas sobre su propio comienzo.

@@ -9,6 +9,7 @@ hem-finish = { START($finish) } le bord brut { DU($edge) }.
 hem-single = Remplier { LE($edge) } de { $first } sur l’envers et repasser.
 hem-sew = Piquer à { $row } du pli intérieur.
 hem-sew_single = Piquer à { $row } du bord fini.
+hem-sew_raw = Piquer à { $row } du bord à cru.
 hem-press = Repasser l’ourlet.
 hem-ring = Mettre l’anneau sur l’envers et piquer tout autour sur le bras libre de la machine, en commençant et en finissant à une couture.
 hem-lap_rows = Faire se recouvrir le début et la fin de la piqûre sur quelques points.
