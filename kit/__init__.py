@@ -30,7 +30,7 @@ if TYPE_CHECKING:
     from kit.errors import KitError
     from kit.lesson.another import open_lesson
     from kit.lesson.bench import BenchPiece
-    from kit.lesson.exercise import at_least, at_most, grows, is_length, keeps, moves, passes_proof, shrinks
+    from kit.lesson.goals import at_least, at_most, grows, is_length, keeps, moves, passes_proof, shrinks
     from kit.live.beside import Lesson
     from kit.live.body_form import body_form
     from kit.live.canvas.widget import canvas
@@ -65,14 +65,14 @@ _HOMES = {
     "compare": "kit.live.comparing",
     "grade_table": "kit.live.grade_table",
     "body_form": "kit.live.body_form",
-    "grows": "kit.lesson.exercise",
-    "shrinks": "kit.lesson.exercise",
-    "keeps": "kit.lesson.exercise",
-    "is_length": "kit.lesson.exercise",
-    "at_least": "kit.lesson.exercise",
-    "at_most": "kit.lesson.exercise",
-    "moves": "kit.lesson.exercise",
-    "passes_proof": "kit.lesson.exercise",
+    "grows": "kit.lesson.goals",
+    "shrinks": "kit.lesson.goals",
+    "keeps": "kit.lesson.goals",
+    "is_length": "kit.lesson.goals",
+    "at_least": "kit.lesson.goals",
+    "at_most": "kit.lesson.goals",
+    "moves": "kit.lesson.goals",
+    "passes_proof": "kit.lesson.goals",
     "exercise": "kit.live.exercise",
     "class_lesson": "kit.live.class_lesson",
     "print_mine": "kit.live.print_mine",

@@ -11,7 +11,7 @@ import pytest
 
 from kit import Lesson
 from kit.cli import main
-from kit.lesson.exercise import Attempt
+from kit.lesson.goals import Attempt
 from kit.proof import prove
 from kit.resources import examples
 from tests.example import notebook_names

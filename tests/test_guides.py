@@ -17,7 +17,7 @@ import pytest
 from kit import Lesson
 from kit.cli import main, parser, subcommands
 from kit.language import speaking
-from kit.lesson.exercise import Attempt
+from kit.lesson.goals import Attempt
 from kit.proof import prove
 from kit.resources import examples
 from tests.example import notebook_names

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from kit.body.body import NOBODY
-from kit.lesson.exercise import Attempt
+from kit.lesson.goals import Attempt
 from kit.lesson.lesson import Lesson
 from kit.lesson.pattern import Pattern
 from kit.lesson.working import work

@@ -22,12 +22,13 @@ from kit.lesson.bounds import bounded
 from kit.lesson.cells import running_cell, saved_cells
 from kit.lesson.definition import Definition, as_read, slug
 from kit.lesson.ease import measured
-from kit.lesson.exercise import Exercise, Goal, exercise_of
+from kit.lesson.exercise import Exercise, exercise_of
 from kit.lesson.fit_change import named as fit_named
 from kit.lesson.fit_steps import fit_entry, fit_parameter, with_fits
 from kit.lesson.fits_asked import FitsAsked
 from kit.lesson.fitting import Begun, Fitting, FittingCell, fitting_between, fitting_of, undone
 from kit.lesson.following import following_parameter, follows
+from kit.lesson.goals import Goal
 from kit.lesson.listener import AskedWalk, Listener, Nobody, listener_of
 from kit.lesson.own_measure import Kind as MeasureKind
 from kit.lesson.own_measure import OwnMeasure, own_measure

@@ -17,7 +17,8 @@ from kit.errors import KitError
 from kit.family.attempted import attempt_of, own_draft
 from kit.language import say
 from kit.lesson.cells import running_cell
-from kit.lesson.exercise import Attempt, Exercise, Result
+from kit.lesson.exercise import Exercise
+from kit.lesson.goals import Attempt, Result
 from kit.lesson.lesson import Lesson
 from kit.lesson.where import here
 from kit.live import fragments

@@ -1,5 +1,5 @@
 """The exercises of a page: their tasks and hints, and how far a setting is. Their answers are not here: a goal compares
-with the lesson's own draft (kit/lesson/exercise.py)."""
+with the lesson's own draft (kit/lesson/goals.py)."""
 
 from __future__ import annotations
 

@@ -18,9 +18,10 @@ from kit.blocks.skirt import skirt_block
 from kit.body.chart import workshop_chart
 from kit.errors import KitError
 from kit.lesson.definition import Definition, adopted, as_read, variation
-from kit.lesson.exercise import Exercise, passes_proof
+from kit.lesson.exercise import Exercise
 from kit.lesson.fitting import FittingCell as WrittenFitting
 from kit.lesson.fitting import fitting_of
+from kit.lesson.goals import passes_proof
 from kit.lesson.lesson import Lesson, listen, rewrite, take_over, unheard
 from kit.lesson.listener import Nobody
 from kit.lesson.parameter import parameter_of

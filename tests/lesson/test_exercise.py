@@ -23,7 +23,7 @@ from kit import (
     passes_proof,
     shrinks,
 )
-from kit.lesson.exercise import Attempt, Goal
+from kit.lesson.goals import Attempt, Goal
 from kit.proof import prove
 
 

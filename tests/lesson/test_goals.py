@@ -10,8 +10,8 @@ import pytest
 
 from kit.errors import KitError
 from kit.geometry import Path, Point
-from kit.lesson import exercise as module
-from kit.lesson.exercise import Attempt, at_least, at_most, grows, is_length, keeps, moves, passes_proof, shrinks
+from kit.lesson import goals as module
+from kit.lesson.goals import Attempt, at_least, at_most, grows, is_length, keeps, moves, passes_proof, shrinks
 from kit.lesson.publishing import seconds
 from kit.piece.piece import Edge, Piece
 from kit.units import cm, mm

@@ -15,7 +15,7 @@ from typing import Any
 import pytest
 
 from kit.blocks.blank import blank_paper
-from kit.lesson.exercise import at_least, at_most, grows, is_length, keeps, moves, passes_proof, shrinks
+from kit.lesson.goals import at_least, at_most, grows, is_length, keeps, moves, passes_proof, shrinks
 from kit.lesson.lesson import Lesson
 from kit.lesson.pattern import Pattern
 from kit.units import cm, mm

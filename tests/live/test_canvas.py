@@ -14,7 +14,7 @@ from kit import Body, KitError, Lesson, canvas, cm, panel, skirt_block, trouser_
 from kit.geometry import parallel
 from kit.language import say
 from kit.live.beside import beside
-from kit.live.canvas.handles import Ground, Handle, handles, on_scale, value_toward
+from kit.live.canvas.handles import Ground, Handle, handles, on_scale
 from kit.live.canvas.outline import levels
 from kit.live.canvas.sewn import fates
 from kit.live.canvas.shown import LAYERS, View, arranged, shown
@@ -221,7 +221,7 @@ def missed_by(lesson: Lesson, handle: Handle, values: dict[str, float], far: flo
     target = start + handle.direction * far
     at, value = start, values[handle.name]
     for _ in range(4):
-        value = on_scale(parameter, "cm", value_toward(handle, at, value, target))
+        value = on_scale(parameter, "cm", value + (target - at).dot(handle.direction) / handle.rate)
         now = Ground(lesson.work(values={**values, handle.name: value})).at(handle.anchor)
         assert now is not None
         at = now

@@ -244,9 +244,3 @@ def on_scale(parameter: Parameter, system: System, value: float) -> float:
     """The value (mm, share, count) on the slider's nearest step, inside the parameter's range."""
     scale = Scale(parameter, system)
     return scale.value(scale.number(min(max(value, parameter.least), parameter.most)))
-
-
-def value_toward(handle: Handle, at: Point, value: float, target: Point) -> float:
-    """The value that brings the handle, now `at` with `value`, as near `target` as its direction lets it: what the
-    browser reckons while it is dragged. Exact where the place moves straight and evenly."""
-    return value + (target - at).dot(handle.direction) / handle.rate
