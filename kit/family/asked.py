@@ -143,7 +143,7 @@ def _two(asked: AskedComparison, progress: Progress) -> tuple[_Side, _Side]:
     """Both sides; a notebook beside an edition is worked in the edition's size and language where none is asked for."""
     assert asked.second is not None
     paths = (asked.first, asked.second)
-    editions = [None if is_notebook(path) else read_edition(path) for path in paths]
+    editions = [None if is_notebook(path) else read_edition(path, asked.size or "") for path in paths]
     known = next((edition for edition in editions if edition is not None), None)
     size = asked.size or (known.size if known and known.body else None)
     language = asked.language or (known.language if known else "")

@@ -274,14 +274,14 @@ def _sentences(step: ToldStep) -> Iterator[str]:
 
 
 def _apart(before: Sequence[str], after: Sequence[str]) -> tuple[tuple[str, ...], tuple[str, ...]]:
-    """What only one of two lists of sentences has, in order. A sentence that moved is in both."""
+    """What only one of two lists of sentences has, in order, each once. A sentence that moved is in both."""
     gone: list[str] = []
     come: list[str] = []
     for tag, a, b, c, d in SequenceMatcher(None, before, after, autojunk=False).get_opcodes():
         if tag != "equal":
             gone += before[a:b]
             come += after[c:d]
-    return tuple(gone), tuple(come)
+    return tuple(dict.fromkeys(gone)), tuple(dict.fromkeys(come))
 
 
 # ---- laying one piece on another --------------------------------------------------------------------------

@@ -20,12 +20,16 @@ from kit.errors import KitError
 from kit.geometry import Line, Path, Point
 from kit.lesson.pattern import ParameterValue, Pattern
 from kit.paper.export import FORMAT, VERSION
+from kit.paper.range_files import plain_size
 from kit.piece.darts_and_pleats import Dart, Pleat
 from kit.piece.piece import CutPlan, Edge, Grain, Mark, Notch, Piece, Strip, named
 from kit.prose.told import ToldStep, told_steps
 from kit.units import System
+from kit.wording.lists import listed
 
 FILE = "pattern.json"
+RELEASE, FILES = "release.json", "files"
+"""What tells of a release, and its folder of patterns (`kit.release`)."""
 _LARGEST = 50_000_000
 
 
@@ -77,10 +81,11 @@ def edition_of(pattern: Pattern, language: str, used: Collection[str] | None = N
     )
 
 
-def read_edition(path: FilePath) -> Edition:
-    """The edition in a file `pattern.json`, or in the folder of a build. `KitError`, in a teacher's words, for a file
-    that is missing, damaged, or of another kind."""
-    path = path / FILE if path.is_dir() else path
+def read_edition(path: FilePath, size: str = "") -> Edition:
+    """The edition in a file `pattern.json`, or in the folder of a build or of a release; of a release that `size`, or
+    the one its booklet is drawn in. `KitError`, in a teacher's words, for a file that is missing, damaged, or of
+    another kind, and a size that was not released."""
+    path = _file_in(path, size) if path.is_dir() else path
     try:
         if path.stat().st_size > _LARGEST:
             raise _refused(path, "large")
@@ -99,6 +104,29 @@ def read_edition(path: FilePath) -> Edition:
         return edition_from(data)
     except (KeyError, TypeError, ValueError, AttributeError, IndexError, OverflowError, KitError):
         raise _refused(path, "damaged") from None
+
+
+def _file_in(folder: FilePath, size: str) -> FilePath:
+    """Where the pattern lies in a folder."""
+    release = folder / RELEASE
+    if not release.is_file():
+        return folder / FILE
+    try:
+        if release.stat().st_size > _LARGEST:
+            raise _refused(release, "large")
+        told = json.loads(release.read_text(encoding="utf-8"))
+        drawn, sizes = str(told["drawn_in"]), [str(each) for each in told["sizes"]]
+    except OSError as error:
+        raise _refused(release, "closed", reason=str(error.strerror)) from None
+    except (ValueError, RecursionError, KeyError, TypeError):
+        raise _refused(release, "damaged") from None
+    if size and size not in (*sizes, drawn):
+        raise KitError(
+            message("family.edition_size", size=size, file=folder.name),
+            do=message("family.edition_size_do", sizes=listed(sizes or [drawn])),
+        )
+    own = folder / FILES / f"pattern-{plain_size(size or drawn)}.json"
+    return own if own.is_file() else folder / FILES / FILE
 
 
 def edition_from(data: Mapping[str, Any]) -> Edition:

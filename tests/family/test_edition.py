@@ -111,6 +111,30 @@ def test_a_missing_file_is_told(tmp_path: Path) -> None:
         read_edition(tmp_path)
 
 
+def test_the_folder_of_a_release_is_an_edition(tmp_path: Path) -> None:
+    """In the size its booklet is drawn in, or another that was released."""
+    (tmp_path / "files").mkdir()
+    chart = workshop_chart()
+    for size in ("W4", "W6"):
+        text = json.dumps(pattern_json(vest().work(body=chart[size])))
+        (tmp_path / "files" / f"pattern-{size.lower()}.json").write_text(text)
+    (tmp_path / "release.json").write_text(json.dumps({"drawn_in": "W4", "sizes": ["W4", "W6"]}))
+    assert read_edition(tmp_path).size == "W4" and read_edition(tmp_path, "W6").size == "W6"
+    with pytest.raises(KitError, match="no size W9 in the release") as refused:
+        read_edition(tmp_path, "W9")
+    assert "W4 and W6" in str(refused.value.do)
+    (tmp_path / "release.json").write_text("{}")
+    with pytest.raises(KitError, match=r"'release\.json' is damaged"):
+        read_edition(tmp_path)
+
+
+def test_a_release_without_sizes_has_one_pattern(tmp_path: Path) -> None:
+    (tmp_path / "files").mkdir()
+    (tmp_path / "files" / "pattern.json").write_text(json.dumps(pattern_json(vest().work())))
+    (tmp_path / "release.json").write_text(json.dumps({"drawn_in": "", "sizes": []}))
+    assert read_edition(tmp_path).pieces
+
+
 DAMAGES = [
     lambda data: data["pieces"][0]["edges"][0].pop("start"),
     lambda data: data["pieces"][0]["edges"][0].update(start=[1.0, 2.0]),
