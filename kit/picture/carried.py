@@ -12,6 +12,7 @@ from kit.picture.assembled import Assembled, of_kind
 from kit.picture.drawing import Fill, Item
 from kit.picture.place import slid
 from kit.picture.put_on import on_piece
+from kit.picture.round_hat import on_head, round_hat
 from kit.picture.tied import handle_rows, handles
 from kit.picture.wearer import Wearer
 
@@ -70,12 +71,16 @@ def carried_items(garment: Assembled, wearer: Wearer, how: Carried) -> list[Item
 
 
 def _hat(garment: Assembled, wearer: Wearer) -> list[Item]:
-    """A hat of panels as a dome: the way up over it from the brow is a quarter of a circle."""
+    """A hat whose crown is one ring as it stands; a hat of panels as a dome: the way up over it from the brow is a
+    quarter of a circle."""
     flat = next(flat for flat in garment.flats if flat.piece.guide_of("head_line") is not None)
+    brow = wearer.put((0.0, 1612.0)).y
+    hat = round_hat(garment.pattern)
+    if hat is not None:
+        return on_head(hat, garment.view, brow, _BREADTH * math.pi / 2)
     line = flat.piece.guide_of("head_line")
     assert line is not None
     low = flat.put(line.start).y
-    brow = wearer.put((0.0, 1612.0)).y
     high = max(garment.box()[3] - low, 1.0)
     radius = 2 * high / math.pi
 

@@ -20,6 +20,7 @@ from kit.picture.finished import measured as measured_lines
 from kit.picture.laid import box_of
 from kit.picture.place import layer_line, moved_curves, rectangle, slid, whole_outline
 from kit.picture.put_on import inner_bands, on_piece
+from kit.picture.round_hat import round_hat
 from kit.picture.tied import belted, handle_rows, handles, loops, named, ties_behind, ties_over
 from kit.piece.piece import Piece, Strip
 from kit.units import System
@@ -40,8 +41,11 @@ def laid_flat(
     system first, with the name and value of the table; its letters are `letters` times as large as usual in a picture
     that takes `room` (CSS px)."""
     garment = assembled(pattern, view)
-    items = _garment(garment, hanging=measured is None)
     beside = _unsewn(garment)
+    hat = round_hat(pattern)
+    if hat is not None:  # it stands: nothing of it lies flat
+        return Drawing(tuple(hat.items(view)), alt=_alt(garment, (), *beside), title=pattern.lesson.title)
+    items = _garment(garment, hanging=measured is None)
     items += _beside(*beside, garment)
     lines: tuple[tuple[str, str], ...] = ()
     if measured and garment.flats:

@@ -53,7 +53,7 @@ def worn_view(pattern: Pattern, view: View) -> WornView | None:
     if found is None:
         wearer = Wearer(pattern.body)
         how = how_carried(garment, wearer)
-        if how is None or (how == "head" and not garment.near):  # a crown in one piece is no dome of panels
+        if how is None:
             return None
         thing, body = carried_items(garment, wearer, how), wearer.items(view)
         return WornView(wearer, garment, tuple([*thing, *body] if how == "hand" else [*body, *thing]), how)
