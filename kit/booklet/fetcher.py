@@ -13,12 +13,15 @@ from kit.errors import KitError
 
 
 class Fetcher(URLFetcher):
-    """WeasyPrint's reader for one booklet: data: addresses, the lesson's folder, the kit's own fonts."""
+    """WeasyPrint's reader for one booklet: data: addresses, the lesson's folder, the kit's own fonts and
+    drawings."""
 
     def __init__(self, lesson: LessonFolder, fonts: dict[str, Path] | None = None) -> None:
         super().__init__(allowed_protocols=("data",), allow_redirects=False)
         self._lesson = lesson
         self._fonts = fonts or {}
+        self.drawings: dict[str, bytes] = {}
+        """Drawings of the page that is set, by the address they have in it."""
 
     def fetch(self, url: str, headers: dict[str, str] | None = None) -> URLFetcherResponse:
         """The resource at `url`. Raises `KitError` for everything that may not be read; WeasyPrint then
@@ -28,6 +31,8 @@ class Fetcher(URLFetcher):
             return super().fetch(url, headers)
         if scheme.lower() == FONT_SCHEME and rest in self._fonts:
             return URLFetcherResponse(url, self._fonts[rest].read_bytes(), {"Content-Type": "font/ttf"})
+        if url in self.drawings:
+            return URLFetcherResponse(url, self.drawings[url], {"Content-Type": "image/svg+xml"})
         try:
             if scheme.lower() != "file":
                 raise KitError(f"'{shorter(url or '')}' is an address outside the lesson.")

@@ -12,6 +12,7 @@ from weasyprint import CSS, HTML
 from weasyprint.document import Document
 from weasyprint.text.fonts import FontConfiguration
 
+from kit.booklet.drawn_apart import taken_out
 from kit.booklet.fetch import FONT_SCHEME, LessonFolder
 from kit.booklet.fetcher import Fetcher
 from kit.booklet.tagging import finish
@@ -40,9 +41,12 @@ def _page(html: str, base: str, fetcher: Fetcher) -> HTML:
     try:
         root = XML(html)
     except ParseError:
-        return HTML(string=html, base_url=base, url_fetcher=fetcher)
-    root.text = root[-1].tail = None  # blanks outside head and body are nothing
-    page = HTML(string="<html></html>", base_url=base, url_fetcher=fetcher)
+        page = HTML(string=html, base_url=base, url_fetcher=fetcher)
+        root = page.etree_element
+    else:
+        root.text = root[-1].tail = None  # blanks outside head and body are nothing
+        page = HTML(string="<html></html>", base_url=base, url_fetcher=fetcher)
+    fetcher.drawings |= taken_out(root)
     page.wrapper_element = ElementWrapper.from_html_root(root, content_language=None)
     page.etree_element = page.wrapper_element.etree_element
     return page

@@ -27,6 +27,9 @@ NOTEBOOKS = {
     "dune_skirt": 65,
     "lantern_bag": 55,
     "ferry_tote": 45,
+    "eddy_skirt": 65,
+    "slack_water_trousers": 65,
+    "oyster_apron": 78,
 }
 """The lessons that are translated, and how many texts each has at least."""
 CODES = ("de", "es", "fr")
