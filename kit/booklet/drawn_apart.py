@@ -71,4 +71,9 @@ def _ungrouped(group: Element, into: Element) -> None:
 def _is_line(part: Element) -> bool:
     """Whether it is a path with nothing of its own, which begins at a place and not where another ended."""
     data = part.attrib.get("d", "")
-    return part.tag == f"{_SVG}path" and part.attrib.keys() <= {"d", "data-name"} and data.startswith("M") and not len(part)
+    return (
+        part.tag == f"{_SVG}path"
+        and part.attrib.keys() <= {"d", "data-name"}
+        and data.startswith("M")
+        and not len(part)
+    )
