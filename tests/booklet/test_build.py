@@ -38,7 +38,7 @@ def leave_out_cloth_and_pages(patch: pytest.MonkeyPatch) -> None:
     """They take longest and play no part in whether a build is all or nothing: no cloth is reckoned, no place is sought
     for the texts of pictures, and the pattern pages are a line of text that names the size."""
 
-    def pages(pattern: Pattern, out: Path, progress: object = None, bought: object = ()) -> None:
+    def pages(pattern: Pattern, out: Path, progress: object, bought: object, papers: object) -> None:
         for name in set(PAGES) - {"findings.json"}:
             (out / name).write_text(f"{name} in size {pattern.body.name}")
 
