@@ -44,7 +44,7 @@ def _title(drawing: Element) -> str:
 
 def lighter(drawing: Element) -> Element:
     """The drawing without titles and names, and with as few elements as draw the same."""
-    made = Element(drawing.tag, {name: value for name, value in drawing.attrib.items() if name != "data-name"})
+    made = Element(drawing.tag, {name: value for name, value in drawing.attrib.items() if not _idle(name)})
     made.text, made.tail = drawing.text, drawing.tail
     for child in drawing:
         if child.tag == f"{_SVG}title":
@@ -58,7 +58,7 @@ def lighter(drawing: Element) -> Element:
 
 def _ungrouped(group: Element, into: Element) -> None:
     """The parts of a group that only says their ink."""
-    ink = {name: value for name, value in group.attrib.items() if name != "data-name"}
+    ink = {name: value for name, value in group.attrib.items() if not _idle(name)}
     if ink.get("fill") == "none" and all(_is_line(part) for part in group):
         SubElement(into, f"{_SVG}path", ink, d="".join(part.attrib["d"] for part in group))
         return
@@ -66,6 +66,11 @@ def _ungrouped(group: Element, into: Element) -> None:
         one = lighter(part)
         one.attrib.update({name: value for name, value in ink.items() if name not in one.attrib})
         into.append(one)
+
+
+def _idle(name: str) -> bool:
+    """Whether an attribute draws nothing: a name, and what reading as a browser does makes of xmlns="..."."""
+    return name == "data-name" or name.startswith("{http://www.w3.org/2000/xmlns/}")
 
 
 def _is_line(part: Element) -> bool:

@@ -162,9 +162,9 @@ panel-edges_outline = Contorno { $name }
 
 panel-fit = Arreglos de talla
 panel-fit_tip = Adapta el patrón a una figura: alargar, busto grande, espalda hundida y otros
-panel-fit_choose = Elige un arreglo
+panel-fit_choose = Elegir un arreglo
 panel-fit_add = Añadir
-panel-fit_by_size = Una talla de la tabla no pide arreglos por sí misma. Elige un cuerpo para leer lo que pide, o añade un arreglo a mano.
+panel-fit_by_size = Una talla de la tabla no pide arreglos por sí misma. Elija un cuerpo para leer lo que pide, o añada un arreglo a mano.
 panel-fit_take =
     { $count ->
         [0] Trazar la talla { $size }

@@ -281,8 +281,8 @@ booklet-choose_bust_girth = Choisir la taille d’après le tour de poitrine : 
 booklet-choose_waist_girth = Choisir la taille d’après le tour de taille.
 booklet-choose_hip_girth = Choisir la taille d’après le tour de hanches.
 booklet-choose_between = Entre deux tailles, comparer les mesures finies sous le tableau : la plus grande donne plus d’aisance, la plus petite est plus près du corps.
-booklet-live_at = Cette leçon existe aussi en ligne. Les étapes, les images et les longueurs y suivent vos propres mesures, qui restent sur votre appareil.
-booklet-live_at_sized = Cette leçon existe aussi en ligne. Les étapes, les images et les longueurs y suivent vos propres mesures, qui restent sur votre appareil ; elle s’ouvre à la taille { $size }, celle des dessins de ce livret.
+booklet-live_at = Cette leçon existe aussi en ligne. Les étapes, les images et les longueurs y suivent les mesures de chacun, qui restent sur son appareil.
+booklet-live_at_sized = Cette leçon existe aussi en ligne. Les étapes, les images et les longueurs y suivent les mesures de chacun, qui restent sur son appareil ; elle s’ouvre à la taille { $size }, celle des dessins de ce livret.
 booklet-live_at_plain = Cette leçon existe aussi en ligne. Les images et les longueurs y suivent les valeurs choisies.
 booklet-live_code = Code qui mène à { $address }
 booklet-choose_over_both = Si le tour de taille ou le tour de hanches correspond à une autre taille, garder la taille du tour de poitrine jusqu’au dessous de bras, puis rejoindre l’autre le long de la couture de côté, par une courbe douce entre les deux niveaux. Faire de même sur chaque pièce qui s’y assemble.
@@ -290,4 +290,4 @@ booklet-choose_over_waist_girth = Si le tour de taille correspond à une autre t
 booklet-choose_over_hip_girth = Si le tour de hanches correspond à une autre taille, rejoindre celle-ci le long de la couture de côté, par une courbe douce entre les deux niveaux. Faire de même sur chaque pièce qui s’y assemble.
 
 booklet-fit_changes = Retouches sur le papier
-booklet-fit_changes_intro = Retouchez le papier avant de couper le tissu. De combien, la différence entre votre mesure et celle de votre taille le dit. Retouchez parementures, doublures et entoilages comme la pièce sur laquelle ils vont ; posez ensuite l’un sur l’autre les bords cousus ensemble et vérifiez qu’ils ont la même longueur. Cousez d’abord une toile. En tirets : avant ; en gras : après ; la flèche montre l’endroit qui bouge.
+booklet-fit_changes_intro = Retoucher le papier avant de couper le tissu. La différence entre sa propre mesure et celle de la taille choisie dit de combien. Retoucher parementures, doublures et entoilages comme la pièce sur laquelle ils vont ; poser ensuite l’un sur l’autre les bords cousus ensemble et vérifier qu’ils ont la même longueur. Coudre d’abord une toile. En tirets : avant ; en gras : après ; la flèche montre l’endroit qui bouge.

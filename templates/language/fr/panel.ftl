@@ -145,7 +145,7 @@ panel-fit = Retouches
 panel-fit_tip = Adapter le patron à une silhouette : allonger, poitrine forte, dos cambré et d’autres
 panel-fit_choose = Choisir une retouche
 panel-fit_add = Ajouter
-panel-fit_by_size = Une taille du tableau ne demande pas de retouche par elle-même. Choisissez des mesures pour lire ce qu’elles demandent, ou ajoutez une retouche vous-même.
+panel-fit_by_size = Une taille du tableau ne demande pas de retouche par elle-même. Choisir des mesures pour lire ce qu’elles demandent, ou ajouter une retouche à la main.
 panel-fit_take =
     { $count ->
         [0] Tracer la taille { $size }
