@@ -22,7 +22,7 @@ from kit.units import System, both
 from kit.wear.finished import fitted
 from kit.wording.lists import strung
 
-STEP_WIDTH, STEP_HEIGHT = 620.0, 560.0
+STEP_WIDTH, STEP_HEIGHT = 620.0, 550.0
 """Room of a step's picture, px: its code, sentence and picture stand in one view of a screen 1080 high."""
 SCENE_WIDTH = 460.0
 _WHERE = (560.0, 600.0)

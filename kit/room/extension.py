@@ -100,7 +100,7 @@ class ClassRoom(ExtensionApp):
         made = home_in(Path(self.keep) if self.keep else None, stack)
         folder, without = prepare(lesson, Options(room_alone=self.room_alone), self.log.info)
         prepared = Prepared(folder, without, made)
-        self.running = running = Running(prepared, self.students, _PER_PERSON, self.workers, self.log.warning)
+        self.running = running = Running(prepared, self.students, 0, self.workers, self.log.warning)
         app.io_loop.run_sync(running.open)
         base = f"{app.base_url}room/"
         self.door = Door(
@@ -147,9 +147,12 @@ class Enter(JupyterHandler):
         seat, seats = door.seat(self.request), door.gathering.seats
         if seat is None or seat.device != who:
             door.gathering.forget_lost()
+            own = sorted((each for each in seats if each.device == who), key=lambda each: (each.lines > 0, each.seen))
+            for old in own[: len(own) - _PER_PERSON + 1]:  # it is the same person: their newest browser counts
+                door.gathering.let_go(door.gathering.student(old))
             taken = seats.take(who)
             if isinstance(taken, NoSeat):
-                self._refuse(taken)
+                self._refuse()
                 return
             self._remember(door.seat_cookie, taken.token, session)
         self.redirect(door.base)
@@ -159,11 +162,10 @@ class Enter(JupyterHandler):
         door.sessions[token] = session
         self.set_cookie(name, token, httponly=True, samesite="Lax", path=door.base, secure=door.encrypted)
 
-    def _refuse(self, why: NoSeat) -> None:
-        seats, language = self.room.door.gathering.seats, self.room.door.language
-        key = "class_copy.room_full" if why.why == "full" else "room.device_full"
+    def _refuse(self) -> None:
+        language = self.room.door.language
         with speaking(language):
-            text = say(key, count=seats.limit if why.why == "full" else seats.per_device)
+            text = say("class_copy.room_full", count=self.room.door.gathering.seats.limit)
             self.set_status(503)
             self.finish(ask_page(text, "", "", language, form=False))
 

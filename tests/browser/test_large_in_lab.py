@@ -52,6 +52,8 @@ def test_the_panel_uses_the_width_and_keeps_its_picture_in_sight(
 ) -> None:
     page = lesson.page
     page.set_viewport_size({"width": wide, "height": high})
+    if wide < 1000:  # on a telephone or tablet the list of files is put away first
+        page.evaluate("() => jupyterapp.shell.collapseLeft()")
     page.evaluate("document.querySelector('.lessonkit-panel').scrollIntoView({block: 'start'})")
     painted(page, 4)
     page.screenshot(path=out_folder / f"lab-panel-{wide}.png")
@@ -66,6 +68,7 @@ def test_the_panel_uses_the_width_and_keeps_its_picture_in_sight(
         assert top[1] >= 0 and top[1] + top[3] <= high, "and stays there while they scroll"
     else:
         assert rows[1] >= picture[1] + picture[3] - 1 and rows[1] < high, "sliders begin under the picture, in sight"
+        page.evaluate("() => jupyterapp.shell.expandLeft()")
 
 
 def test_an_error_stands_beside_its_box(lesson: Notebook) -> None:

@@ -234,6 +234,14 @@ def test_nothing_but_the_class_is_served(hub: Hub, who: str) -> None:
         assert got.status_code in (403, 404), path
 
 
+def test_the_newest_browsers_of_a_person_count(hub: Hub) -> None:
+    """Three at once: a telephone, a tablet and the room's computer."""
+    browsers = [hub.log_in("ines") for _ in range(4)]
+    assert all(hub.visit(each, f"{BASE}/room/").ok for each in browsers)
+    inside = [each.get(f"{hub.address}{BASE}/room/page.webmanifest", timeout=PATIENCE).status_code for each in browsers]
+    assert inside == [403, 200, 200, 200]
+
+
 def test_who_logs_out_leaves_no_seat_for_the_next_one_at_that_browser(hub: Hub, ines: requests.Session) -> None:
     assert hub.visit(ines, f"{BASE}/room/").ok
     ines.get(f"{hub.address}/hub/logout", timeout=PATIENCE)
