@@ -22,8 +22,9 @@ from kit.units import System, both
 from kit.wear.finished import fitted
 from kit.wording.lists import strung
 
-STEP_WIDTH, STEP_HEIGHT = 620.0, 550.0
-"""Room of a step's picture, px: its code, sentence and picture stand in one view of a screen 1080 high."""
+STEP_WIDTH, STEP_HEIGHT = 620.0, 500.0
+"""Room of a step's picture, px: with its sentence beside it, the picture and some twenty lines of code stand in one
+view of a screen of 1920 x 1080."""
 SCENE_WIDTH = 460.0
 _WHERE = (560.0, 600.0)
 _KIT = str(Path(__file__).resolve().parents[1])
@@ -108,8 +109,9 @@ def step(record: StepRecord, system: System) -> str:
     from kit.picture.draft import step_drawing
     from kit.prose import fill_words
 
-    words = fill_words(record.text, record.values, system)
-    return _titled(record.title, _paragraphs(words) + picture(step_drawing(record, system), STEP_WIDTH, STEP_HEIGHT))
+    words = _paragraphs(fill_words(record.text, record.values, system))
+    drawn = picture(step_drawing(record, system), STEP_WIDTH, STEP_HEIGHT)
+    return _titled(record.title, _beside(words, drawn))
 
 
 def sew_step(record: SewRecord, pattern: Pattern, system: System) -> str:
@@ -274,6 +276,15 @@ def _heading(text: str, beside: str = "") -> str:
 
 def _titled(title: str, body: str) -> str:
     return f'<div style="max-width:1000px"><div style="font-weight:600">{escape(title)}</div>{body}</div>'
+
+
+def _beside(words: str, drawn: str) -> str:
+    """Words and a picture beside each other, or one beneath the other where there is no room."""
+    return (
+        '<div style="display:flex;flex-wrap:wrap;gap:0 24px;align-items:flex-start">'
+        f'<div style="flex:1 1 320px;min-width:0">{words}</div>'
+        f'<div style="flex:0 1 {STEP_WIDTH:.0f}px;min-width:0">{drawn}</div></div>'
+    )
 
 
 def _paragraphs(text: str) -> str:

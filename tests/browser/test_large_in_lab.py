@@ -68,6 +68,10 @@ def test_the_panel_uses_the_width_and_keeps_its_picture_in_sight(
         assert top[1] >= 0 and top[1] + top[3] <= high, "and stays there while they scroll"
     else:
         assert rows[1] >= picture[1] + picture[3] - 1 and rows[1] < high, "sliders begin under the picture, in sight"
+        shown = page.locator(".lessonkit-row .widget-hbox").first
+        assert shown.evaluate("e => e.scrollWidth <= e.clientWidth && e.clientHeight < 40"), (
+            "value and inches on one line"
+        )
         page.evaluate("() => jupyterapp.shell.expandLeft()")
 
 

@@ -65,7 +65,8 @@ def test_code_sentence_and_picture_of_a_step_fit_one_view(lesson: Notebook, out_
     cells = page.locator(".jp-CodeCell").filter(has=page.locator(".jp-InputArea-editor", has_text="@lesson.step("))
     assert cells.count() >= 5
     highs = cells.evaluate_all("all => all.map(e => e.getBoundingClientRect().height)")
-    titles = cells.evaluate_all("all => all.map(e => e.innerText.match(/step[(](.*)/)?.[1] ?? '')")
+    titles = cells.evaluate_all("all => all.map(e => e.textContent.match(/step[(].([^'\"]*)/)?.[1] ?? '')")
+    assert len(set(titles)) == len(titles), titles
     assert {title: high for title, high in zip(titles, highs, strict=True) if high > room["height"]} == {}
     cells.nth(1).scroll_into_view_if_needed()
     painted(page, 2)
