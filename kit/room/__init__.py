@@ -13,6 +13,10 @@ leaves page, lesson and facts in a folder that is kept from class to class. A wo
 engine in a process beside it: a message in, an answer out, and nothing kept of whom it was for. A making (`making.py`)
 is a process for one student's pages or booklet, and ends with them.
 
+**Who brings the requests.** `running.py` is the class itself. `server.py` serves it on a port of its own, behind codes;
+`extension.py` puts it into a Jupyter server that offers nothing else, behind that server's log-in, and `hub.py` is such
+a server for a JupyterHub.
+
 **Messages** are values (`said.py`): what a page or the board says is read into one of them or refused, 64 KB at most.
 No request has a body; one that brings a body is refused before any of it is read.
 
