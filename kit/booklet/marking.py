@@ -10,6 +10,7 @@ from kit.language import say
 from kit.lesson.pattern import Pattern
 from kit.piece.dart import darts_lying
 from kit.piece.piece import Piece
+from kit.sewing.operations.casings import Casing
 from kit.sewing.operations.faced_hems import FacedHem
 from kit.sewing.operations.hems import Hem
 from kit.sewing.operations.pockets import PocketHem
@@ -45,7 +46,7 @@ def _allowances(pattern: Pattern) -> str:
     hemmed = {
         (run.piece, edge)
         for _, operation in operations(pattern)
-        if isinstance(operation, Hem | FacedHem | PocketHem)
+        if isinstance(operation, Hem | FacedHem | PocketHem | Casing)
         for run in operation.runs()
         for edge in run.edges
     }
