@@ -18,7 +18,7 @@ from kit.findings_cli import print_advice, print_findings
 from kit.fit_cli import add_fit
 from kit.grade_cli import add_grade
 from kit.help_cli import add_help
-from kit.live_cli import add_live, add_live_at
+from kit.live_cli import add_live, add_live_at, write_live
 from kit.pages_cli import add_pages
 from kit.quick_start import leave_out_address_grammar
 from kit.ranges_cli import add_ranges, check_ranges
@@ -82,7 +82,8 @@ def parser() -> argparse.ArgumentParser:
         default="",
         metavar="FORMS",
         help="forms of the booklet, such as a4,letter,html,epub (these when left out); also a5, half-letter, large "
-        "(18 pt on A4) or letter-large, fold (A5 laid on A4 to fold and staple) or fold-letter; all",
+        "(18 pt on A4) or letter-large, fold (A5 laid on A4 to fold and staple) or fold-letter; all; live: a folder "
+        "for a web space, with a booklet that follows its reader's measurements",
     )
     build.add_argument(
         "--for",
@@ -151,7 +152,7 @@ def _build(options: argparse.Namespace) -> int:
     from kit.language import say
     from kit.lesson.no_paper import read_no_paper
 
-    asked_forms(options.forms)  # refuses an unknown form before anything is said or run
+    live = asked_forms(options.forms).live  # refuses an unknown form before anything is said or run
     draft = asked_draft(options)
     name = options.notebook.stem.replace("_", "-") + (f"-{options.language}" if options.language else "")
     out = options.out or Path("out") / name
@@ -186,6 +187,8 @@ def _build(options: argparse.Namespace) -> int:
         print(f"From an earlier build, not made again: {', '.join(built.earlier)}")
     for path in built.paths.values():
         print(path)
+    if live:
+        write_live(options.notebook, out / "booklet-live", options.language, options.timeout)
     if any(file in built.paths for file in FOLDED):
         print(say("screen.fold"))
     return 0

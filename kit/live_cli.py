@@ -37,6 +37,11 @@ def add_live(commands: Any, code: str = "") -> None:
     live.add_argument(
         "--no-cloth", action="store_true", help="leave out the lengths of cloth to buy, which take a while"
     )
+    live.add_argument(
+        "--booklet",
+        action="store_true",
+        help="with the booklet beside the page, which follows the reader's measurements too (build --forms live)",
+    )
     live.add_argument("--timeout", type=int, default=120, metavar="S", help="seconds one cell may take (120)")
     live.set_defaults(run=_live)
 
@@ -64,6 +69,7 @@ def _live(options: argparse.Namespace) -> int:
         sliders=_listed(options.sliders),
         cloth=not options.no_cloth,
         timeout=options.timeout,
+        booklet=options.booklet,
         progress=lambda line: print(line, flush=True),
     )
     for note in made.notes:
@@ -71,6 +77,24 @@ def _live(options: argparse.Namespace) -> int:
     print(f"{made.folder / 'index.html'} and {made.bytes / 1e6:.1f} MB beside it, in {', '.join(made.languages)}")
     print(f"Look at it with: python -m http.server --bind 127.0.0.1 --directory {made.folder}")
     return 0
+
+
+def write_live(notebook: Path, out: Path, language: str | None, timeout: int) -> None:
+    """The form `live` of a booklet: the page with the booklet beside it, in the folder `out`, in a `language` (None:
+    the lesson's own)."""
+    from kit.page.build import build_page
+
+    made = build_page(
+        notebook,
+        out,
+        spoken=[language] if language else (),
+        timeout=timeout,
+        booklet=True,
+        progress=lambda line: print(line, flush=True),
+    )
+    for note in made.notes:
+        print(note)
+    print(made.folder / "booklet.html")
 
 
 def _listed(text: str) -> list[str]:

@@ -25,15 +25,19 @@ FOLDED: dict[str, tuple[str, Sheet]] = {
 }
 ALL = tuple(dict.fromkeys(_SAID.values()))
 DEFAULT = ("a4", "letter", "html", "epub")
-CHOICES = (*_SAID, "all")
+LIVE = "live"
+"""The screen's booklet that follows its reader's body, a folder that `lessonkit live` makes (kit/page)."""
+CHOICES = (*_SAID, "all", LIVE)
 
 
 @dataclass(frozen=True)
 class AskedForms:
     """The booklet files a build makes, in the order they are named; `prints` are the keys of the forms that must be set
-    in type for them."""
+    in type for them. `live`: the folder of a page with the booklet beside it is asked for too, which no build makes by
+    itself."""
 
     files: tuple[str, ...]
+    live: bool = False
 
     @property
     def prints(self) -> tuple[str, ...]:
@@ -53,8 +57,10 @@ def asked_forms(said: str = "", papers: Sequence[str] = ()) -> AskedForms:
     for name in names:
         if name == "all":
             files += ALL
+        elif name == LIVE:
+            continue
         elif name in _SAID:
             files.append(_SAID[name])
         else:
             raise KitError(f"there is no booklet form '{name}'.", where="--forms", do=near(name, CHOICES))
-    return AskedForms(tuple(file for file in ALL if file in files))
+    return AskedForms(tuple(file for file in ALL if file in files), LIVE in names)

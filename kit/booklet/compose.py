@@ -18,7 +18,8 @@ from kit.booklet.fetch import LessonFolder
 from kit.booklet.fit_notes import fit_notes
 from kit.booklet.fitting_notes import fitting_links, fitting_notes
 from kit.booklet.flow import flow, numbers
-from kit.booklet.forms import PHONE, PX, SCREEN, Form, PictureRoom
+from kit.booklet.forms import PX, SCREEN, Form, PictureRoom
+from kit.booklet.garment_shown import ON_BODY_SHARES, cover_views, finished_picture, for_whom, on_body
 from kit.booklet.handover import Handover
 from kit.booklet.html import contents
 from kit.booklet.live_at import live_at
@@ -37,7 +38,7 @@ from kit.booklet.model import (
     Table,
     Words,
 )
-from kit.booklet.pictures import COVER, Inks, Picture, picture
+from kit.booklet.pictures import Inks, Picture, picture
 from kit.booklet.setting import Setter
 from kit.booklet.tables import (
     body_table,
@@ -59,23 +60,15 @@ from kit.cloth.cut_list import cut_list
 from kit.grammar import knowing
 from kit.language import alphabetical, language_tag, naming, say
 from kit.lesson.pattern import Pattern
-from kit.picture.assembled import View
-from kit.picture.drawing import Label
-from kit.picture.flat import cover_drawing, laid_flat
 from kit.picture.legend import HIGH, WIDE, legend
 from kit.picture.stretch_gauge import stretch_gauge
 from kit.picture.thumbnails import thumbnails
-from kit.picture.worn_view import beside, worn_views
 from kit.proof import Finding
 from kit.prose import about_minutes, cautions, terms
 from kit.prose.readings import ruling_of
 from kit.rulers import ruled
 from kit.wording.dates import date_said
 
-COVER_SHARE = 0.5
-"""Of the height of a page's text, what the views on the cover may take."""
-ON_BODY_SHARES = (0.19, 0.38)
-"""Of the height of a page's text, what the garment on its body takes at least and at most."""
 _MOST = 6  # findings that fit on the cover
 _PRINTING = ("alone", "squares", "rest", "join", "check")
 _READING = ("inks", "cloths", "ticks")
@@ -91,15 +84,17 @@ def compose(
     bought: Shopping | None = None,
     audience: Audience = "class",
     address: str = "",
+    marked: bool = False,
 ) -> Booklet:
     """The booklet of a worked lesson in one `form` and the author's `look`. `folder` is where its pictures may be read;
     `findings` are the proof's; `bought` its lays and lengths, when they are known already. What only a class wants is
     left out for "buyers" (kit/booklet/audience.py); `address` is where the lesson lives on the web ("": nowhere).
+    `marked`: live numbers in words tell what they are (kit/booklet/live_values.py).
     Raises `KitError` when a piece cannot be drawn with its allowances."""
     cells = cells_for(notebook, audience)
     with naming(dict(given.names)), knowing(dict(given.genders)), ruled(ruling_of(given.pattern)):
         bought = bought or shopping(given)
-        return _composed(given, cells, folder, findings, form, look or BookTheme(), bought, audience, address)
+        return _composed(given, cells, folder, findings, form, look or BookTheme(), bought, audience, address, marked)
 
 
 def _composed(
@@ -112,11 +107,12 @@ def _composed(
     bought: Shopping,
     audience: Audience,
     address: str,
+    marked: bool,
 ) -> Booklet:
     pattern = given.pattern
     info = pattern.lesson
     inks = Inks.of(picture_theme(look), form)
-    setter = _setter(given, notebook, folder, form, inks)
+    setter = _setter(given, notebook, folder, form, inks, marked)
     order = flow(pattern, notebook, setter)
     cards = _cards(pattern, form, inks)
     texts = _texts((order.drafting, order.sewing, order.closing), order.opening, cards)
@@ -140,7 +136,7 @@ def _composed(
         size_tables=_split(size_table(given), form),
         body_table=body_table(given),
         finished_tables=_split(finished_table(given), form),
-        finished_picture=_finished_picture(pattern, form, inks),
+        finished_picture=finished_picture(pattern, form, inks),
         ease_table=ease_table(pattern),
         choices=choice_table(pattern),
         cloth=replace(
@@ -173,8 +169,8 @@ def _composed(
         book = for_buyers(book)
     left, rights = _room_left(book, setter), _rights_height(book, setter)
     first = form.screen or left - rights >= form.depth * ON_BODY_SHARES[0]
-    on_body = _on_body(pattern, form, inks, left - rights if first else left)
-    book = replace(book, on_body=on_body, rights_first=first)
+    shown = on_body(pattern, form, inks, left - rights if first else left)
+    book = replace(book, on_body=shown, rights_first=first)
     return replace(book, legend=_legend(book, inks))
 
 
@@ -242,10 +238,12 @@ def _split(table: Table | None, form: Form) -> tuple[Table, ...]:
     return table.split(form.columns) if table else ()
 
 
-def _setter(given: Handover, notebook: NotebookNode, folder: LessonFolder, form: Form, inks: Inks) -> Setter:
+def _setter(
+    given: Handover, notebook: NotebookNode, folder: LessonFolder, form: Form, inks: Inks, marked: bool
+) -> Setter:
     pattern = given.pattern
     links = fitting_links(given)
-    known = live(pattern, numbers(pattern, notebook))
+    known = replace(live(pattern, numbers(pattern, notebook)), marked=marked)
 
     def fill(text: str, values: Sequence[tuple[str, float, str]], where: str) -> Markup:
         return fill_text(text, values, known, folder, where)
@@ -273,7 +271,7 @@ def _cover(
     pattern: Pattern, findings: Iterable[Finding], form: Form, inks: Inks, photo: ShownPhoto | None, logo: str
 ) -> Cover:
     info = pattern.lesson
-    facts = [(say("booklet.drafted_for"), _body(pattern))]
+    facts = [(say("booklet.drafted_for"), for_whom(pattern))]
     facts += [(say("booklet.lengths_in"), say(f"booklet.{info.units}_{'only' if info.alone else 'first'}"))]
     facts += [(say("booklet.edition"), " · ".join(filter(None, (info.edition, date_said(info.date)))))]
     if info.level:
@@ -282,9 +280,7 @@ def _cover(
     if len(troubles) > _MOST:
         rest = len(troubles) - _MOST + 1
         troubles = [*troubles[: _MOST - 1], say("booklet.more_findings", count=rest)]
-    large = PictureRoom(form.measure * PX, form.depth * (0.36 if troubles else COVER_SHARE) * PX)
-    small = PictureRoom(form.measure * 0.36 * PX, form.depth * 0.2 * PX)
-    views = picture(cover_drawing(pattern), "cover-views", small if photo else large, inks, paper=COVER)
+    views = cover_views(pattern, form, inks, small=photo is not None, troubled=bool(troubles))
     return Cover(
         title=info.title,
         summary=info.summary,
@@ -295,38 +291,6 @@ def _cover(
         photo=photo,
         logo=logo,
     )
-
-
-def _on_body(pattern: Pattern, form: Form, inks: Inks, left: float) -> Picture | None:
-    """The garment on its body, or as it is carried, as high as there are `left` mm, within reason."""
-    views = worn_views(pattern)
-    if views is None:
-        return None
-    drawing = beside(pattern, *views)
-    least, most = (form.depth * share for share in ON_BODY_SHARES)
-    room = PictureRoom(form.measure * PX, min(max(left, least), most) * PX)
-    key = "on_body" if views[0].how == "worn" else "on_body_to_scale"
-    return picture(drawing, "on-body", room, inks, say(f"booklet.{key}", body=pattern.body.said))
-
-
-def _finished_picture(pattern: Pattern, form: Form, inks: Inks) -> Picture | None:
-    """The garment laid flat with its finished measurements, from the side where more of them can be drawn."""
-    room = PictureRoom(form.measure * PX, min(82.0 * form.letters, form.depth * 0.5) * PX)
-    seen: tuple[View, ...] = ("back", "front")
-    system = pattern.lesson.units
-    drawings = {view: laid_flat(pattern, view, system, room, 1.06 * form.letters) for view in seen}
-    lines = {view: sum(isinstance(item, Label) for item in drawing.items) for view, drawing in drawings.items()}
-    view = max(drawings, key=lambda view: lines[view])
-    if not lines[view] or not pattern.finished:
-        return None
-    narrow = laid_flat(pattern, view, system, PHONE) if inks.phone else None
-    return picture(drawings[view], "finished", room, inks, say(f"booklet.laid_flat_{view}"), narrow=narrow)
-
-
-def _body(pattern: Pattern) -> str:
-    """For whom it is drafted: a size, one size for all, or a person by name."""
-    name = pattern.body.name
-    return pattern.body.said if not pattern.body.measures or (len(name) <= 4 and " " not in name) else name
 
 
 def _finding(finding: Finding) -> str:

@@ -16,10 +16,11 @@ _TAG = re.compile(r"(<[^>]*>)")
 def set_finely(text: str | Markup) -> Markup:
     """`text` set finely. Plain text is escaped; of HTML only what stands between tags is touched."""
     parts = _TAG.split(str(escape(text)))
-    return Markup("".join(part if part.startswith("<") else _set(part) for part in parts))
+    return Markup("".join(part if part.startswith("<") else fine_text(part) for part in parts))
 
 
-def _set(text: str) -> str:
+def fine_text(text: str) -> str:
+    """The same for what is no HTML and is not escaped."""
     return _units(language()).sub("\u00a0", set_fractions(text))
 
 

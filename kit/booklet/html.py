@@ -16,9 +16,11 @@ from kit.resources import templates
 from kit.wording.lists import strung
 
 
-def to_html(book: Booklet, form: Form = SCREEN, look: BookTheme | None = None, *, sheet_only: bool = False) -> str:
+def to_html(
+    book: Booklet, form: Form = SCREEN, look: BookTheme | None = None, *, sheet_only: bool = False, live: bool = False
+) -> str:
     """The booklet as a page in one `form`, in the author's `look`; or `sheet_only`, its worksheet for drafting by
-    hand."""
+    hand. `live`: what follows the body says which part it is, for a page that puts another in its place."""
     look = look or BookTheme()
     jinja = environment()
     given = {"form": form, "look": look, "comma_page": say("booklet.comma_page")}
@@ -34,6 +36,7 @@ def to_html(book: Booklet, form: Form = SCREEN, look: BookTheme | None = None, *
         sizes_title=sizes_title(book),
         narrow=narrow,
         sheet_only=sheet_only,
+        live=live,
     )
 
 

@@ -9,6 +9,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Mapping, Sequence
+from contextlib import suppress
 from dataclasses import dataclass, replace
 
 from markupsafe import Markup, escape
@@ -29,7 +30,7 @@ _LITERAL = "Write {{ and }} for braces meant literally."
 class Live:
     """What words may name: `values` (name, value, kind), the `numbers` of steps by key, the `pieces` (number, title) by
     name. `finished` are the names that are shown as finished measurements. `where` says in messages which words these
-    are."""
+    are; `marked`: each value in HTML tells what it is, for a page that puts another in its place."""
 
     values: tuple[tuple[str, float, str], ...]
     numbers: Mapping[str, int]
@@ -37,6 +38,7 @@ class Live:
     system: System = "cm"
     finished: frozenset[str] = frozenset()
     where: str = ""
+    marked: bool = False
 
     def text(self, found: Placeholder) -> str:
         """What stands for a placeholder, as plain text. `KitError` for a name or format there is not."""
@@ -54,7 +56,9 @@ class Live:
         """The same, escaped; a reference is a link to its step or piece."""
         text = escape(self.text(found))
         if found.format not in REFERENCES:
-            return text
+            if not self.marked:
+                return text
+            return Markup('<span data-live="{}|{}">{}</span>').format(found.name, found.format, text)
         return Markup('<a class="ref" href="#{}-{}">{}</a>').format(found.format, found.name, text)
 
     def _referred(self, found: Placeholder) -> str:
@@ -96,6 +100,16 @@ def live(pattern: Pattern, numbers: Mapping[str, int] | None = None) -> Live:
         pattern.lesson.units,
         frozenset(name for name, _ in names if name not in taken),
     )
+
+
+def said_anew(marks: Sequence[str], known: Live) -> dict[str, str]:
+    """What stands now where `marked` values stood, by what each told; one that is not known any more is left out."""
+    made = {}
+    for mark in marks:
+        name, _, form = mark.partition("|")
+        with suppress(KitError):
+            made[mark] = known.text(Placeholder(name, form))
+    return made
 
 
 def of_step(values: Numbers, known: Live, where: str = "") -> Live:

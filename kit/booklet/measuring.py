@@ -55,6 +55,7 @@ def measuring(given: Handover, form: Form, inks: Inks) -> Measuring | None:
             _named(owned)[name].note,
             both(body[name], system) if own and name in body else "",
             name in guessed,
+            name,
         )
         for number, name in enumerate(names, 1)
     )

@@ -70,13 +70,14 @@ class Table:
 @dataclass(frozen=True)
 class Tape:
     """One measurement the lesson uses: its `number` in the figure, its name, how it is taken, and the reader's
-    own `value` (empty for a size of the chart), `estimated` when nobody measured it."""
+    own `value` (empty for a size of the chart), `estimated` when nobody measured it; `key` is its name in code."""
 
     number: int
     name: str
     note: str
     value: str = ""
     estimated: bool = False
+    key: str = ""
 
 
 @dataclass(frozen=True)

@@ -22,10 +22,11 @@ _HEAD = re.compile(r"<head[^>]*>\s*(<meta charset=[^>]*>)?")
 _PLACES = ("picture", "step", "done", "total")
 
 
-def screen(html: str) -> str:
+def screen(html: str, tail: str = "", *, own: bool = False) -> str:
     """The page `html` made ready for a screen. Ticks are kept by the page's `data-lesson` and `data-edition` and each
     step's `data-step`, its key in the lesson, so that a tick stays with its step when others are put in before it.
-    Raises `KitError` for a page without head or body."""
+    `tail` is put in at the end; `own`: scripts, styles and data of the page's own place may be loaded besides, and
+    WebAssembly be run. Raises `KitError` for a page without head or body."""
     folder = templates() / "booklet"
     script = (folder / "screen.js").read_text(encoding="utf-8")
     style = (folder / "reader.css").read_text(encoding="utf-8")
@@ -35,13 +36,15 @@ def screen(html: str) -> str:
     if head is None or "</head>" not in html or "</body>" not in html:
         raise KitError("the page has no head or no body.", where="templates/booklet")
     styles = [*_STYLE.findall(html), style]
+    here, runs = (" 'self'", " 'self' 'wasm-unsafe-eval'") if own else ("", "")
     policy = "; ".join(
         (
             "default-src 'none'",
-            "img-src data:",
+            f"img-src data:{here}",
             "font-src data:",
-            f"style-src {' '.join(_hash(text) for text in dict.fromkeys(styles))}",
-            f"script-src {_hash(script)}",
+            f"style-src {' '.join(_hash(text) for text in dict.fromkeys(styles))}{here}",
+            f"script-src {_hash(script)}{runs}",
+            *(("connect-src 'self'", "worker-src 'self'", "manifest-src 'self'") if own else ()),
             "base-uri 'none'",
             "form-action 'none'",
         )
@@ -52,7 +55,7 @@ def screen(html: str) -> str:
     html = f"{before}<style>{style}</style>\n{end}{after}"
     before, end, after = html.rpartition("</body>")
     said = f'<script type="application/json" id="screen-data">{data}</script>'
-    return f"{before}{said}\n<script>{script}</script>\n{end}{after}"
+    return f"{before}{said}\n<script>{script}</script>\n{tail}{end}{after}"
 
 
 def _hash(text: str) -> str:

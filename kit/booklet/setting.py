@@ -13,26 +13,17 @@ from functools import cached_property
 from markupsafe import Markup
 
 from kit.booklet.forms import PX, Form, PictureRoom
-from kit.booklet.measuring import said
 from kit.booklet.model import Block, DraftStep, FilmMark, SewStep, ShownPhoto, ToldOperation, Words
 from kit.booklet.paging import Placing, Tall, Unit, Way
-from kit.booklet.pictures import Inks, UninkedPicture
-from kit.booklet.tables import number
+from kit.booklet.pictures import Inks
+from kit.booklet.step_shown import drafted, sewn, step_numbers
 from kit.booklet.type import SERIF, lines
 from kit.language import say
 from kit.lesson.pattern import Pattern, SewRecord, StepRecord
-from kit.lesson.tried import counting
-from kit.picture.draft import step_drawing
-from kit.picture.drawing import Drawing
 from kit.picture.lettered import Growth
-from kit.picture.sewing import Lettered, staged
 from kit.picture.step_texts import Letters
-from kit.picture.svg_pen import bounds_of
-from kit.placeholder import names
-from kit.prose import about_minutes, scene_alt, sentences, step_alt, whys
-from kit.prose.step_measures import place_said
+from kit.prose import about_minutes
 from kit.prose.worksheet import letters_of, worksheet
-from kit.sewing.in_work import shown_scenes
 
 MM = 25.4 / 72  # mm in a pt
 LEADING = 1.42
@@ -136,13 +127,9 @@ class Setter:
 
     def draft(self, record: StepRecord, count: int) -> Planned:
         """A drafting step."""
-        pattern, form = self.pattern, self.form
-        system = pattern.lesson.units
-        drawing = step_drawing(record, system, letters=self._letters.get(record.key))
-        many = len(record.allowed) > 2
-        across = many or _is_wide(drawing) or not form.beside
-        room = form.full if many else form.across if across and form.beside else form.step
-        sketch = UninkedPicture(lambda _: drawing, f"draft{count}", room, alt=step_alt(record, system))
+        form = self.form
+        shown = drafted(record, self.pattern, form, self._letters.get(record.key), f"draft{count}")
+        sketch, across, room = shown.sketch, shown.across, shown.sketch.room
         growth = sketch.growth(self.inks)
         values = step_numbers(record, self.pattern)
         text = self.fill(record.text, record.values, f"step {record.title}")
@@ -192,31 +179,16 @@ class Setter:
 
         return Planned(tuple(units), block)
 
-    def _in_room(self, lettered: Lettered) -> Callable[[PictureRoom], Drawing]:
-        letters = self.form.letters
-        return lambda room: lettered((room.width / letters, room.height / letters))
-
     def _operation(self, record: SewRecord, number: int, name: str) -> _Part:
-        """An operation, told and drawn on the draft that counts when it is sewn."""
-        form, silent = self.form, record.words == "instead"
-        pattern, operation = counting(self.pattern, record.key, number)
-        system = pattern.lesson.units
-        stages = [scene for scene in shown_scenes(pattern, operation) if scene.layers or scene.strip]
-        single = len(stages) == 1
+        form = self.form
+        shown = sewn(record, number, self.pattern, form, name)
+        text, why, sketches, single = shown.text, shown.why, shown.sketches, shown.single
         room = form.step if single else form.stage
-        sketches = []
-        for i, scene in enumerate(stages):
-            caption = "" if single else say("booklet.stage", number=i + 1, count=len(stages))
-
-            drawn = self._in_room(staged(scene, pattern, system))
-            sketches.append(UninkedPicture(drawn, f"{name}-{i}", room, caption, scene_alt(pattern, scene, system)))
         growths = [sketch.growth(self.inks) for sketch in sketches]
         grown: dict[Way, tuple[PictureRoom, list[Growth]]] = {
             "": (room, growths),
             "stacked": (PictureRoom(form.across.width, room.height), growths),
         }
-        text = "" if silent else " ".join(sentences(pattern, operation, system))
-        why = " ".join(whys(pattern, operation, system)) if pattern.lesson.whys else ""
         narrow = single and form.beside
         measure = form.measure - self._indent() - (form.picture_width + 6.0 if narrow else 0.0)
         fitting = self.fitting_of(record.key, number)
@@ -231,7 +203,7 @@ class Setter:
             around = _FRAME + (0.0 if single else _CAPTION)
             rows = [self._row(growths[i : i + each], room, around) for i in range(0, len(growths), each)]
             near: list[tuple[Tall, ...]] = []
-            if each == 2 and -(-len(stages) // 3) < len(rows):  # three in a row make fewer rows
+            if each == 2 and -(-len(sketches) // 3) < len(rows):  # three in a row make fewer rows
                 nearer = [replace(sketch, room=form.close).growth(self.inks) for sketch in sketches]
                 near = [self._row(nearer[i : i + 3], form.close, around) for i in range(0, len(nearer), 3)]
                 grown["close"] = form.close, nearer
@@ -258,29 +230,3 @@ class Setter:
 class _Part:
     unit: Unit
     made: Callable[[Placing], ToldOperation]
-
-
-def _is_wide(drawing: Drawing) -> bool:
-    left, bottom, right, top = bounds_of(drawing)
-    return right - left > 1.75 * (top - bottom)
-
-
-def step_numbers(record: StepRecord, pattern: Pattern) -> tuple[tuple[str, str], ...]:
-    """The measures a step uses or its text names, each once, as the text and the picture show them. Others
-    that only the picture dimensions (every allowance, say) stay there."""
-    system = pattern.lesson.units
-    wanted = {*names(record.text), *record.uses}
-    labels = {spot.name: place_said(spot, record.pieces) for spot in record.spots}
-    labels |= {one.name: one.said for one in pattern.lesson.measurements}
-    labels |= {value.name: value.label for value in pattern.values}
-    guessed = {measure.name for measure in pattern.body.estimated}
-
-    def shown(name: str, value: float, kind: str) -> str:
-        text = number(value, kind, system)
-        return say("booklet.estimated_value", value=text) if name in guessed else text
-
-    return tuple(
-        (said(labels.get(name, name)), shown(name, value, kind))
-        for name, value, kind in dict((entry[0], entry) for entry in record.values).values()
-        if name in wanted
-    )

@@ -28,6 +28,13 @@ from kit.wording.notion_sizes import sized
 from kit.wording.worded import worded
 
 
+def drafted_note(system: System, size: str, person: str) -> str:
+    """Under the chart of sizes: how it is read, and for whom the booklet is drafted, a `size` or else a `person`."""
+    if size:
+        return say("booklet.drafted_for_size", order=_order(system), size=size)
+    return say("booklet.drafted_for_body", order=_order(system), name=person)
+
+
 def _order(system: System) -> str:
     """Which system stands above in a chart; "" where there is one."""
     return say(f"booklet.{system}_alone" if ruling().alone else f"booklet.{system}_above")
@@ -52,11 +59,7 @@ def size_table(given: Handover) -> Table | None:
         )
     sizes = [row.name for row in given.chart]
     mine = given.pattern.body.name
-    note = _order(system)
-    if mine in sizes:
-        note = say("booklet.drafted_for_size", order=note, size=mine)
-    else:
-        note = say("booklet.drafted_for_body", order=note, name=mine)
+    note = drafted_note(system, mine if mine in sizes else "", mine)
     marked = sizes.index(mine) if mine in sizes else -1
     return Table(say("booklet.body_measurements"), (say("booklet.size"), *sizes), tuple(rows), marked, note, "chart")
 

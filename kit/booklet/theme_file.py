@@ -16,7 +16,7 @@ from __future__ import annotations
 import re
 import tomllib
 from collections.abc import Mapping
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from pathlib import Path
 from typing import Any
 
@@ -27,7 +27,7 @@ from kit.booklet.fetch import THEME_FILE, LessonFolder
 from kit.booklet.pictures import COVER
 from kit.booklet.type import SANS, SERIF
 from kit.errors import KitError, near
-from kit.picture.theme import THEME, Theme, contrast
+from kit.picture.theme import THEME, Theme, contrast, in_inks
 
 FILE = THEME_FILE
 LEAST_CONTRAST = 4.5
@@ -95,14 +95,7 @@ def book_theme(data: Mapping[str, Any], folder: LessonFolder) -> BookTheme:
 
 def picture_theme(book: BookTheme, base: Theme = THEME) -> Theme:
     """The pictures' theme in the book's inks: every line and text that was in the ink or the accent of `base`."""
-    inks = {base.ink: book.ink, base.accent: book.accent}
-    return replace(
-        base,
-        ink=book.ink,
-        accent=book.accent,
-        lines={role: replace(line, colour=inks.get(line.colour, line.colour)) for role, line in base.lines.items()},
-        texts={role: replace(text, colour=inks.get(text.colour, text.colour)) for role, text in base.texts.items()},
-    )
+    return in_inks(book.ink, book.accent, base)
 
 
 def _known(given: Mapping[str, Any], keys: tuple[str, ...], where: str) -> None:

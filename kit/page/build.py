@@ -27,13 +27,15 @@ from jinja2 import Environment, FileSystemLoader, StrictUndefined
 from kit.atomic import make_folder, write_atomically
 from kit.booklet.handover import DRAFTED, Handover
 from kit.booklet.run_notebook import read_notebook, run_notebook
+from kit.cloth.kept_lays import Kept
 from kit.cloth.yardage import yardage
 from kit.errors import KitError, near
 from kit.language import keys, known_language, languages, say, speaking
 from kit.lesson.lesson import slug
 from kit.lesson.word_file import path_of
 from kit.live.class_source import Source, class_source
-from kit.page.bundle import PATHS, PURE, PURE_MODULES, kit_files, unpacked, zipped
+from kit.page.booklet_page import BOOKLET_FILE, PageBooklet, booklet_file, page_booklet
+from kit.page.bundle import MARKUP, PATHS, PURE, PURE_MODULES, kit_files, unpacked, zipped
 from kit.page.bytecode import compiled
 from kit.page.core import LOCK, VERSION, Core, cache_folder, core
 from kit.page.icons import icon
@@ -44,12 +46,12 @@ from kit.resources import templates
 LESSON = "lesson.ipynb"
 _EDITION = re.compile(r"edition-[0-9a-f]{12}")
 _SCRIPTS = (
-    *("app.js", "engine.js", "sliders.js", "body.js", "told.js", "page.css"),
+    *("app.js", "engine.js", "sliders.js", "grips.js", "body.js", "told.js", "page.css"),
     *("worker.js", "files.js", "unpack.js", "unpacking.js"),
 )
 _PATIENCE = 600.0  # seconds in which the page's own Python must have drawn every step
 _FIRST = "// Keeps one edition of the lesson on the device"  # how sw.js.j2 begins
-_OFTEN = ("opening", "opening_first", "cannot_run", "not_loaded", "needs_scripts")
+_OFTEN = ("opening", "opening_first", "cannot_run", "not_loaded", "needs_scripts", "booklet_link")
 
 
 @dataclass(frozen=True)
@@ -73,11 +75,13 @@ def build_page(
     timeout: int = 120,
     progress: Callable[[str], None] = lambda line: None,
     own_engine: bool = True,
+    booklet: bool = False,
 ) -> BuiltPage:
     """Write the page of the lesson in `notebook` into the folder `out`. `pyodide` is a folder with Pyodide's core;
     `spoken` the languages to choose from (the lesson's own and those with a translation beside it when empty);
     `sliders` the parameters a reader may move (all when empty); `cloth`: lengths to buy are worked out for every size.
-    Without its `own_engine` the page has no Python: a room (kit/room) works the lesson for it.
+    Without its `own_engine` the page has no Python: a room (kit/room) works the lesson for it. `booklet`: the booklet
+    lies beside it, in the first of the languages, and follows the reader's body.
 
     Runs the notebook. Raises `KitError`; what stood in `out` before stands then.
     """
@@ -86,9 +90,9 @@ def build_page(
     taken = core(pyodide, progress) if own_engine else None
     source = class_source(notebook, LESSON, public=True)
     progress(f"Running {notebook.name} from the top")
-    given = run_notebook(
-        book, notebook.resolve().parent, name=notebook.name, sizes=(DRAFTED,) if cloth else (), timeout=timeout
-    ).handover
+    sized = (DRAFTED,) if cloth or booklet else ()
+    ran = run_notebook(book, notebook.resolve().parent, name=notebook.name, sizes=sized, timeout=timeout)
+    given = ran.handover
     info = given.pattern.lesson
     offered = _offered(notebook, info.language, spoken)
     known = [value.name for value in given.pattern.values]
@@ -101,23 +105,31 @@ def build_page(
         if words.is_file():
             lesson[f"lesson.{code}.po"] = words.read_bytes()
     drawings = any(b"read_traced" in data for data in lesson.values())
-    bundle = kit_files(offered, drawings=drawings)
+    bundle = kit_files(offered, drawings=drawings, booklet=booklet)
     progress("Cloth to buy" if cloth else "Cloth to buy is left out")
+    kept = Kept.beside(notebook.resolve().parent, info.slug)
     options = {
         "languages": offered,
         "sliders": list(sliders) or None,
-        "cloth": {"sizes": _lengths(given)} if cloth else {},
+        "cloth": {"sizes": _lengths(given, kept)} if cloth else {},
     }
+    beside = None
+    if booklet:
+        progress("The booklet's pictures and words")
+        beside = page_booklet(ran, notebook, offered[0], kept)
+        options["inks"] = list(beside.inks)
     progress("Trying the page's own Python, without any other package")
     loaded = _try(bundle, lesson, options)
     parts, slow = _parts(lesson, options, info.title, offered), ""
+    if booklet:
+        parts |= {name: (templates() / "page" / name).read_bytes() for name in ("booklet.js", "booklet.css")}
     if taken is not None:
         progress("Compiling the page's Python (kept for the next build), and writing the page")
         library = unpacked(_library(taken.bytes_of("python_stdlib.zip"), bundle, loaded))
         quick, library, slow = _quick(taken, bundle, library)
         parts |= _python(taken, quick, library)
-    notes = (*_notes(given, offered, source, cloth), *filter(None, (slow,)))
-    return _write(out, parts, info.title, offered, notes)
+    notes = (*_notes(given, offered, source, cloth), *filter(None, (slow,)), *(beside.notes if beside else ()))
+    return _write(out, parts, info.title, offered, notes, beside)
 
 
 def _offered(notebook: Path, own: str, spoken: Sequence[str]) -> tuple[str, ...]:
@@ -131,10 +143,10 @@ def _offered(notebook: Path, own: str, spoken: Sequence[str]) -> tuple[str, ...]
     return tuple(dict.fromkeys(spoken))
 
 
-def _lengths(given: Handover) -> dict[str, list[dict[str, Any]]]:
+def _lengths(given: Handover, kept: Kept) -> dict[str, list[dict[str, Any]]]:
     """For each size the cloths, their widths and the length to buy, mm; 0 where the cloth is too narrow."""
     patterns = given.sizes or (given.pattern,)
-    found = yardage(patterns)
+    found = yardage(patterns, kept=kept)
     return {
         pattern.body.name: [
             {"cloth": row.cloth, "width": row.width, "length": row.of(pattern.body.name).length} for row in found
@@ -191,7 +203,8 @@ from kit.page.opened import without_notebook
 without_notebook()
 from kit.page.engine import Engine
 told = json.loads({options})
-engine = Engine(Path("lesson.ipynb"), offered=told["languages"], sliders=told["sliders"], cloth=told["cloth"])
+given = {{"offered": told["languages"], **{{key: told[key] for key in ("sliders", "cloth", "inks") if key in told}}}}
+engine = Engine(Path("lesson.ipynb"), **given)
 refused = []
 def ask(**asked):
     made = json.loads(engine.answer(json.dumps(asked)))
@@ -202,7 +215,12 @@ for code in told["languages"]:
     about = ask(do="about", language=code)
     for step in about.get("steps", ()):
         ask(do="draw", language=code, step={{"kind": step["kind"], "key": step["key"], "picture": -1}})
+    if "inks" in told:
+        for step in about.get("steps", ()):
+            ask(do="booklet", language=code, step=step)
 ask(do="prove")
+if "inks" in told:
+    ask(do="booklet")
 body = {{"name": "I", "typed": {{"bust_girth": "94 cm"}}}}
 if engine.lesson.measures:
     engine.answer(json.dumps({{"do": "read", "name": "i.toml", "text": '[measured]\\nbust_girth = "94 cm"'}}))
@@ -304,7 +322,8 @@ def _notices() -> str:
         "unused modules are left out.",
         "Locale data in Babel: Unicode CLDR, Unicode License V3 (https://www.unicode.org/license.txt).",
     ]
-    for name in ("pattern-lesson-kit", *PURE.values(), "fluent.syntax", *PURE_MODULES.values(), *PATHS.values()):
+    plain = (*PURE.values(), "fluent.syntax", *PURE_MODULES.values(), *PATHS.values(), *MARKUP.values())
+    for name in ("pattern-lesson-kit", *plain):
         try:
             found = distribution(name)
         except PackageNotFoundError:
@@ -361,7 +380,12 @@ def _ours(out: Path) -> bool:
 
 
 def _write(
-    out: Path, parts: Mapping[str, bytes], title: str, offered: tuple[str, ...], notes: tuple[str, ...]
+    out: Path,
+    parts: Mapping[str, bytes],
+    title: str,
+    offered: tuple[str, ...],
+    notes: tuple[str, ...],
+    beside: PageBooklet | None = None,
 ) -> BuiltPage:
     told = hashlib.sha256()
     for name in sorted(parts):
@@ -374,13 +398,19 @@ def _write(
     )
     skin = hashlib.sha256(b"".join((templates() / "page" / n).read_bytes() for n in ("index.html.j2", "sw.js.j2")))
     told.update(skin.digest())
+    if beside is not None:
+        told.update(beside.html.encode("utf-8"))
     edition = f"edition-{told.hexdigest()[:12]}"
     listed = [name for name in sorted(parts) if name != "notices.txt"]
     size = round(sum(len(parts[name]) for name in listed if name != "pyodide.asm.mjs") / 1e6 + 0.3)
     with speaking(offered[0]):
         words = {key: say(f"page.{key}", size=size) if key == "opening_first" else say(f"page.{key}") for key in _OFTEN}
         index = pages.get_template("index.html.j2").render(
-            title=title, edition=edition, language=offered[0], words=words
+            title=title,
+            edition=edition,
+            language=offered[0],
+            words=words,
+            booklet=BOOKLET_FILE if beside else "",
         )
     manifest = {
         "name": title,
@@ -405,6 +435,10 @@ def _write(
     make_folder(out)
     for name, data in parts.items():
         write_atomically(out / edition / name, data)
+    if beside is not None:
+        write_atomically(out / BOOKLET_FILE, booklet_file(beside, edition, slug(title), _words(beside.language), size))
+    else:
+        (out / BOOKLET_FILE).unlink(missing_ok=True)
     write_atomically(out / "page.webmanifest", _json(manifest))
     write_atomically(out / "index.html", index)
     write_atomically(out / "sw.js", service)

@@ -28,6 +28,9 @@ PURE = {"babel": "babel", "fluent": "fluent.runtime", "attr": "attrs", "pytz": "
 PURE_MODULES = {"typing_extensions": "typing_extensions"}
 PATHS = {"svgelements": "svgelements"}
 """Those that come along only where a lesson reads a drawing."""
+MARKUP = {"markupsafe": "MarkupSafe"}
+"""Those that come along only with a booklet; what of it is compiled stays behind, and its own Python does the same."""
+BOOKLET = "kit.page.booklet"
 _NOT_HERE = ("kit.live", "kit.booklet", "kit.paper", "kit.pack", "kit.cli")
 _LEFT = (
     *("babel/messages/frontend", "babel/messages/extract", "babel/messages/setuptools_frontend", "babel/support"),
@@ -67,12 +70,12 @@ def unpacked(archive: bytes) -> dict[str, bytes]:
         return {name: opened.read(name) for name in opened.namelist() if not name.endswith("/")}
 
 
-def kit_files(languages: Sequence[str], *, drawings: bool = False) -> dict[str, bytes]:
+def kit_files(languages: Sequence[str], *, drawings: bool = False, booklet: bool = False) -> dict[str, bytes]:
     """Everything of the page's own Python by its path: the kit, its data and catalogues, and the packages in plain
-    Python it stands on. `drawings`: with what reads an SVG."""
+    Python it stands on. `drawings`: with what reads an SVG; `booklet`: with what a booklet follows the body by."""
     files: dict[str, bytes] = {}
     heads: set[str] = set()
-    for module in sorted(modules()):
+    for module in sorted(modules(booklet)):
         path = path_of(module)
         heads |= _heads(path.read_text("utf-8"))
         files[f"kit/{path.relative_to(_KIT).as_posix()}"] = stripped(path.read_text("utf-8"))
@@ -87,7 +90,7 @@ def kit_files(languages: Sequence[str], *, drawings: bool = False) -> dict[str, 
         for path in sorted(folder.iterdir()):
             if path.is_file() and (path.suffix != ".ftl" or _subjects(path.read_text("utf-8")) & heads):
                 files[f"kit/_templates/language/{code}/{path.name}"] = _catalogue(path.read_text("utf-8"))
-    files.update(packages(languages, drawings=drawings))
+    files.update(packages(languages, drawings=drawings, booklet=booklet))
     return files
 
 
@@ -100,12 +103,14 @@ def path_of(module: str) -> Path:
     return place / "__init__.py" if place.is_dir() else place.with_suffix(".py")
 
 
-def modules() -> set[str]:
-    """The modules of the kit that the page carries."""
+def modules(booklet: bool = False) -> set[str]:
+    """The modules of the kit that the page carries, with those of its `booklet`."""
+    elsewhere = tuple(room for room in _NOT_HERE if not (booklet and room == "kit.booklet"))
+    pure = {*PURE, *PURE_MODULES, *(MARKUP if booklet else ())}
     reached: set[str] = set()
     needs: dict[str, set[str]] = {}
     barred: set[str] = set()
-    waiting = [*ROOTS, *_homes()]
+    waiting = [*ROOTS, *_homes(), *([BOOKLET] if booklet else [])]
     for room in WHOLE:
         base = _KIT.joinpath(*room.split(".")[1:])
         names = (
@@ -114,16 +119,16 @@ def modules() -> set[str]:
         waiting += [name.removesuffix(".__init__") for name in names]
     while waiting:
         module = waiting.pop()
-        if module in reached or module.startswith(_NOT_HERE) or not path_of(module).is_file():
+        if module in reached or module.startswith(elsewhere) or not path_of(module).is_file():
             continue
         reached.add(module)
         first, later, foreign = imports(module)
         needs[module] = first
-        if foreign - set(PURE) - set(PURE_MODULES) - sys.stdlib_module_names:
+        if foreign - pure - sys.stdlib_module_names:
             barred.add(module)
         waiting += [*first, *later, *_parents(module)]
     while True:
-        more = {m for m in reached - barred if any(n in barred or n.startswith(_NOT_HERE) for n in needs[m])}
+        more = {m for m in reached - barred if any(n in barred or n.startswith(elsewhere) for n in needs[m])}
         if not more:
             return reached - barred
         barred |= more
@@ -220,10 +225,10 @@ def _catalogue(text: str) -> bytes:
 # ---- packages in plain Python -----------------------------------------------------------------------------------
 
 
-def packages(languages: Sequence[str], *, drawings: bool = False) -> dict[str, bytes]:
+def packages(languages: Sequence[str], *, drawings: bool = False, booklet: bool = False) -> dict[str, bytes]:
     """The packages that come along, Python alone, with the words and numbers of the languages asked for."""
     files: dict[str, bytes] = {}
-    for name in (*PURE, *(PATHS if drawings else ())):
+    for name in (*PURE, *(PATHS if drawings else ()), *(MARKUP if booklet else ())):
         folder = _package(name)
         for path in sorted(folder.rglob("*.py")):
             place = f"{name}/{path.relative_to(folder).as_posix()}"

@@ -14,8 +14,9 @@ the reader's setting:
 | do | answer |
 | --- | --- |
 | about | the lesson: title, edition, sizes, sliders, measurements, exercises, languages, the page's words |
-| draw | the picture of one step (SVG) and what it shows in words, its sentences and measures, where sliders stand |
+| draw | the picture of one step (SVG), what it shows and says in words, where sliders stand, what can be dragged |
 | data | the same picture as numbers: its lines, points and texts in mm to the last digit (`kit/page/as_data.py`) |
+| booklet | what of the booklet follows the body, whole or by step, where the page has one (`kit/page/booklet.py`) |
 | prove | findings, finished measurements with their ease, how far each exercise is, cloth to buy |
 | mend | what mends a draft that is refused or fails its proof, each with the values that do so |
 | body | a body as typed: values read, estimates, what is wrong beside each, advice on its size, the tape pictures |
@@ -33,6 +34,7 @@ import json
 from collections.abc import Callable, Mapping, Sequence
 from contextlib import ExitStack
 from dataclasses import dataclass, replace
+from importlib import import_module
 from itertools import islice
 from pathlib import Path
 from typing import Any
@@ -52,6 +54,7 @@ from kit.lesson.word_file import path_of, read_words
 from kit.lesson.working import work
 from kit.page.as_data import drawing_data
 from kit.page.exercises import Exercises
+from kit.page.grips import grips
 from kit.page.opened import opened
 from kit.page.setting import (
     Setting,
@@ -70,6 +73,7 @@ from kit.page.told import bought, findings, finished, measures
 from kit.picture.figure import measuring_figure, views
 from kit.picture.step_pictures import PlayerPicture, drafting_picture, sewing_pictures
 from kit.picture.svg_pen import svg
+from kit.picture.theme import THEME, in_inks
 from kit.proof import prove
 from kit.proof.mending import mending
 from kit.proof.remedy import heading, latest
@@ -96,7 +100,8 @@ class _Worked:
 class Engine:
     """The lesson of the notebook at `path`, worked for whoever asks. `offered` are the languages to choose from (the
     lesson's own first when left out), `sliders` the parameters a reader may move (None: all), `cloth` the lengths to
-    buy by size, worked out when the page was built. Raises `KitError` when the lesson cannot be opened."""
+    buy by size, worked out when the page was built, `inks` the two of its booklet's pictures (ink and accent, as
+    "#1f2d3a"). Raises `KitError` when the lesson cannot be opened."""
 
     def __init__(
         self,
@@ -105,22 +110,26 @@ class Engine:
         offered: Sequence[str] = (),
         sliders: Sequence[str] | None = None,
         cloth: Mapping[str, Any] | None = None,
+        inks: Sequence[str] = (),
     ) -> None:
         self.lesson: Lesson = opened(path)
         own = self.lesson.info.language
         self.offered = tuple(offered) or (own,)
         self.open_sliders = tuple(p.name for p in self.lesson.parameters if sliders is None or p.name in sliders)
         self.cloth = dict(cloth or {})
+        self.inks = tuple(inks)
         self._words = {
             code: read_words(path_of(path, code), code) for code in self.offered if code != known_language(own)
         }
         self._exercises = Exercises(self.lesson)
         self._opened_at = self.lesson.sitting
         self._last: _Worked | None = None
+        self._booklet_parts: Any = None
         self._tasks: dict[str, Callable[[Mapping[str, Any]], Answer]] = {
             "about": self._about,
             "draw": self._draw,
             "data": self._data,
+            "booklet": self._booklet,
             "prove": self._prove,
             "mend": self._mend,
             "body": self._body,
@@ -236,11 +245,13 @@ class Engine:
                 "alt": "",
                 "sliders": sliders(self.lesson, worked.values, pattern, self.open_sliders, worked.setting.units),
                 "measures": measures(pattern, shot, worked.setting.units),
+                "grips": [],
             }
             if shot.draw is not None:
                 drawing = shot.draw()
                 made["svg"] = svg(drawing, *_room(asked))
                 made["alt"] = drawing.alt
+                made["grips"] = grips(drawing, made["sliders"])
         return made
 
     def _data(self, asked: Mapping[str, Any]) -> Answer:
@@ -268,6 +279,21 @@ class Engine:
         picture = step.get("picture")
         picture = picture if isinstance(picture, int) and not isinstance(picture, bool) else 1
         return pictures[-1 if picture == -1 else min(max(picture, 1), len(pictures)) - 1], at
+
+    def _booklet(self, asked: Mapping[str, Any]) -> Answer:
+        worked = self._worked(asked)
+        if self._booklet_parts is None or self._booklet_parts.pattern is not worked.pattern:
+            try:
+                room = import_module("kit.page.booklet")  # by name: only a page with a booklet carries it
+            except ModuleNotFoundError:
+                raise KitError(message("page.not_asked"), do=message("page.again_do")) from None
+            cloth = bought(self.cloth, worked.body.name, self.lesson.sizes, worked.body, worked.setting.units)
+            theme = in_inks(*self.inks) if len(self.inks) == 2 else THEME
+            asks = worked.pattern, self.lesson.sizes, tuple(self.lesson.measures), worked.setting.typed is None
+            self._booklet_parts = room.BookletParts(*asks, cloth, theme)
+        with naming(worked.names):
+            made: Answer = self._booklet_parts.answer(asked)
+            return made
 
     def _prove(self, asked: Mapping[str, Any]) -> Answer:
         worked = self._worked(asked)

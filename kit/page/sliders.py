@@ -19,9 +19,9 @@ from kit.wording.worded import worded
 def sliders(
     lesson: Lesson, values: Mapping[str, float], pattern: Pattern, names: Sequence[str], units: System
 ) -> list[dict[str, Any]]:
-    """For each of the parameters `names`: `label` and `why`, the `value` (mm, share or count) and as `shown`, its
-    `first` and `last` step and the one it stands `at` (a step is `size` of the value's own unit), and what it
-    `follows` from where it was not moved. `first` and `last` are narrowed by what the other values leave."""
+    """For each of the parameters `names`: `label` and `why`, the `value` (mm, share or count) and as `shown`, whether
+    it is a `length`, its `first` and `last` step and the one it stands `at` (a step is `size` of the value's own unit),
+    and what it `follows` from where it was not moved. `first` and `last` are narrowed by what other values leave."""
     said = {value.name: value for value in pattern.values}
     known = Known({parameter.name: parameter for parameter in lesson.parameters}, values, lesson.body)
     made = []
@@ -44,6 +44,7 @@ def sliders(
                 "value": value,
                 "own": parameter.default,
                 "shown": parameter.show(value, units),
+                "length": parameter.kind == "length",
                 "first": steps.start if steps else 0,
                 "last": steps.stop - 1 if steps else 0,
                 "at": round(value / scale.at(1)),

@@ -8,7 +8,7 @@ inch) on the finished picture. `contrast` is the WCAG 2.2 contrast ratio, which 
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from types import MappingProxyType
 from typing import Literal
 
@@ -148,6 +148,18 @@ class Theme:
 
 
 THEME = Theme()
+
+
+def in_inks(ink: str, accent: str, base: Theme = THEME) -> Theme:
+    """`base` in two other inks: every line and text that was in its ink or accent."""
+    inks = {base.ink: ink, base.accent: accent}
+    return replace(
+        base,
+        ink=ink,
+        accent=accent,
+        lines={role: replace(line, colour=inks.get(line.colour, line.colour)) for role, line in base.lines.items()},
+        texts={role: replace(text, colour=inks.get(text.colour, text.colour)) for role, text in base.texts.items()},
+    )
 
 
 def luminance(colour: str) -> float:

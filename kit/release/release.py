@@ -103,6 +103,12 @@ def release(
     """Release the lesson in `notebook` into the folder `out`. Raises `NotReady`, a `KitError`, with everything that
     must be mended or waived, and `KitError` for whatever else stops it; `out` is then as it was."""
     forms = asked_forms(asked.forms)
+    if forms.live:
+        raise KitError(
+            "a release has no form 'live'.",
+            where="--forms",
+            do="Write its folder with lessonkit live --booklet, put it on a web space and name that with --live-at.",
+        )
     book = read_notebook(notebook)
     _free(out)
     progress(f"Running {notebook.name} from the top")

@@ -313,14 +313,13 @@
     holder.classList.add("can-enlarge");
     holder.classList.toggle("told", Boolean(said));
     holder.append(button("⤢", show, { class: "enlarge", "aria-label": label }));
-    for (const one of holder.querySelectorAll(":scope > svg, :scope > img")) {
-      one.addEventListener("click", () => {
-        if (!shown) {
-          holder.querySelector(".enlarge").focus({ preventScroll: true });
-          show();
-        }
-      });
-    }
+    holder.addEventListener("click", (event) => {
+      const one = event.target.closest("svg, img");
+      if (one && one.parentElement === holder && !shown) {
+        holder.querySelector(".enlarge").focus({ preventScroll: true });
+        show();
+      }
+    });
   }
 
   // ---- tables wider than the screen: scrolled sideways, by keyboard too --------------------------------------

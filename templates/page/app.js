@@ -1,6 +1,7 @@
 // The page: what is set, what is shown, and what is asked of the engine when something changes.
 import { BodyForm } from "./body.js";
 import { Engine } from "./engine.js";
+import { Grips } from "./grips.js";
 import { Sliders } from "./sliders.js";
 import { $, drawn, made, showExercises, showFindings, showResults } from "./told.js";
 
@@ -9,6 +10,7 @@ const OWN = "\u0000own";
 const state = { language: "", units: "cm", size: "", body: null, values: {}, step: null, own: false };
 let page, words, about, form, good, moved = "", from = {};
 const sliders = new Sliders($("rows"), {}, slid);
+const grips = new Grips($("picture"), (name, at) => sliders.pull(name, at));
 
 // ---- what is kept -------------------------------------------------------------------------------------------------
 
@@ -144,6 +146,7 @@ function show(told, asked) {
   state.telling = false;
   if (state.step === asked) state.step = told.step;
   sliders.show(told.sliders, words);
+  if (svg) grips.show(svg, told.grips, told.sliders);
   $("reset").disabled = !Object.keys(state.values).length;
   keep();
 }
@@ -178,6 +181,7 @@ function speak() {
   $("units").options[1].textContent = words.inch;
   $("left-out").textContent = words.left_out;
   $("notices").textContent = words.notices;
+  if ($("booklet")) $("booklet").textContent = words.booklet_link;
   $("newer-said").textContent = words.newer;
   $("newer-take").textContent = words.newer_take;
   $("found").replaceChildren(made("p", words.checking));

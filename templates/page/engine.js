@@ -3,7 +3,7 @@
 // here, by the clock; a worker that `stopsItself` has its own clock and says so, however long a message waits its turn.
 // It also hears what comes next at once, so that a drawing takes the place of a proof that was asked before.
 const REST = 2000; // ms until a worker that had no time is asked again
-const PATIENCE = { draw: 12000, about: 30000, prove: 30000, mend: 60000, body: 12000, read: 12000, write: 12000 };
+const PATIENCE = { draw: 12000, about: 30000, prove: 30000, booklet: 60000, mend: 60000, body: 12000, read: 12000, write: 12000 };
 
 export class Engine {
   constructor(address, told) {

@@ -71,6 +71,14 @@ export class Sliders {
     row.more.disabled = each.at >= each.last;
   }
 
+  // To a step of its range, as if it was pulled there.
+  pull(name, at) {
+    const row = this.rows.get(name);
+    if (!row) return;
+    row.range.value = at;
+    this.pulled(row);
+  }
+
   pulled(row) {
     const { size, least, most, name } = row.told;
     this.moved(name, Math.min(Math.max(Number(row.range.value) * size, least), most));

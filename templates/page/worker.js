@@ -41,7 +41,7 @@ def make(options):
     from kit.page.opened import without_notebook
     without_notebook()
     told = json.loads(options)
-    engine = Engine(Path("lesson.ipynb"), offered=told["languages"], sliders=told["sliders"], cloth=told["cloth"])
+    engine = Engine(Path("lesson.ipynb"), offered=told["languages"], sliders=told["sliders"], cloth=told["cloth"], inks=told.get("inks", ()))
     return engine.answer
 make
 `);

@@ -1,8 +1,10 @@
-"""A lesson's page in Chromium, measured: bytes, start cold and from the cache, a slider's move until it is painted.
+"""A lesson's page in Chromium, measured: bytes, start cold and from the cache, memory, a slider's move
+until it is painted.
 
-    .venv/bin/python tests/bench/page_in_browser.py example_notebooks/dune_skirt.ipynb --moves 200 --settings 200
+    .venv/bin/python tests/bench/page_in_browser.py example_notebooks/dune_skirt.ipynb --moves 200
 
-`--settings` draws settings at random and compares what the browser answers with CPython, character by character.
+The same with the processor slowed six times, as a cheap phone is, and beside matplotlib in this Python. What the
+browser answers is compared with CPython by tests/bench/page_truth.py.
 """
 
 from __future__ import annotations
@@ -11,19 +13,21 @@ import argparse
 import functools
 import gzip
 import http.server
-import json
+import io
+import os
 import shutil
+import signal
 import tempfile
 import threading
 import time
+from collections.abc import Iterator, Sequence
+from contextlib import contextmanager
 from pathlib import Path
-from random import Random
 from typing import Any
 
-from playwright.sync_api import Page, sync_playwright
+from playwright.sync_api import Browser, Page, sync_playwright
 
 from kit.page.build import build_page
-from kit.page.engine import Engine
 
 _MOVES = """async ({moves, name, first, last}) => {
   const range = document.getElementById("value-" + name), taken = [];
@@ -49,68 +53,119 @@ def opened(page: Page, address: str) -> float:
     return time.perf_counter() - began
 
 
+def renderer(browser: Browser, page: Page) -> int:
+    """The process that shows the page and runs its workers: it is the one that works while the page is asked to."""
+    infos = browser.new_browser_cdp_session().send("SystemInfo.getProcessInfo")["processInfo"]
+    before = {each["id"]: each["cpuTime"] for each in infos if each["type"] == "renderer"}
+    page.evaluate("new Promise(done => window.lessonAsk({do: 'prove', values: {}}, done))")
+    page.evaluate("() => { const end = performance.now() + 400; while (performance.now() < end); }")
+    after = browser.new_browser_cdp_session().send("SystemInfo.getProcessInfo")["processInfo"]
+    busy = {e["id"]: e["cpuTime"] - before.get(e["id"], 0.0) for e in after if e["type"] == "renderer"}
+    return int(max(busy, key=lambda each: busy[each]))
+
+
+def memory(pid: int) -> float:
+    """MB that the process has for itself, its share of what it shares counted (PSS)."""
+    text = Path(f"/proc/{pid}/smaps_rollup").read_text()
+    return int(next(line.split()[1] for line in text.splitlines() if line.startswith("Pss:"))) / 1024
+
+
+@contextmanager
+def slowed(pid: int, times: int) -> Iterator[None]:
+    """The process runs one part in so many of the time, in turns of a few milliseconds, its workers with it."""
+    ended = threading.Event()
+
+    def turns() -> None:
+        while not ended.is_set():
+            os.kill(pid, signal.SIGSTOP)
+            time.sleep(0.004 * (times - 1))
+            os.kill(pid, signal.SIGCONT)
+            time.sleep(0.004)
+
+    thread = threading.Thread(target=turns)
+    thread.start()
+    try:
+        yield
+    finally:
+        ended.set()
+        thread.join()
+
+
+def told(taken: Sequence[float]) -> str:
+    inside = sorted(taken)
+    return (
+        f"p50 {inside[len(inside) // 2]:.0f} ms, p95 {inside[int(len(inside) * 0.95)]:.0f} ms over {len(inside)} moves"
+    )
+
+
+def matplotlib_moves(notebook: Path, slider: dict[str, Any], size: float, moves: int) -> list[float]:
+    """ms that the same moves take with matplotlib, drawn into the PNG that `interact` would send: the kernel's part
+    alone, without the way through JupyterLab (tests/bench/test_bench_canvas.py measures that)."""
+    from matplotlib.backends.backend_agg import FigureCanvasAgg
+    from matplotlib.figure import Figure
+
+    from kit import open_lesson
+    from kit.picture.draft import step_drawing
+    from kit.picture.matplotlib_pen import draw
+
+    lesson, taken = open_lesson(notebook), []
+    for i in range(moves):
+        began = time.perf_counter()
+        at = slider["first"] + (i * 7) % (slider["last"] - slider["first"] + 1)
+        pattern = lesson.work(values={**lesson.values, slider["name"]: at * size})
+        figure = Figure(figsize=(6.4, 4.8), dpi=100)
+        draw(step_drawing(pattern.steps[0]), figure.add_axes((0, 0, 1, 1)))
+        FigureCanvasAgg(figure).print_png(io.BytesIO())
+        taken.append((time.perf_counter() - began) * 1000)
+    return taken
+
+
 def main() -> None:
     parser = argparse.ArgumentParser(description=__doc__)
-    parser.add_argument("notebook", type=Path)
+    parser.add_argument("notebooks", nargs="+", type=Path)
     parser.add_argument("--moves", type=int, default=200)
-    parser.add_argument("--settings", type=int, default=0)
     asked = parser.parse_args()
     with tempfile.TemporaryDirectory() as scratch, sync_playwright() as playwright:
-        folder = Path(scratch) / "page"
-        built = build_page(asked.notebook, folder, cloth=False, spoken=["en"])
-        files = [path for path in folder.rglob("*") if path.is_file() and path.name != "notices.txt"]
-        packed = sum(min(path.stat().st_size, len(gzip.compress(path.read_bytes(), 9))) for path in files)
-        print(f"{asked.notebook.stem}: {built.bytes / 1e6:.2f} MB written, {packed / 1e6:.2f} MB compressed")
-        server = http.server.ThreadingHTTPServer(("127.0.0.1", 0), functools.partial(Quiet, directory=str(folder)))
-        threading.Thread(target=server.serve_forever, daemon=True).start()
-        address = f"http://127.0.0.1:{server.server_port}/"
-        chromium = shutil.which("chromium")
-        browser = playwright.chromium.launch(executable_path=chromium, args=["--no-sandbox", "--disable-gpu"])
-        page = browser.new_context(viewport={"width": 390, "height": 844}).new_page()
-        print(f"start cold {opened(page, address):.1f} s")
-        page.wait_for_selector("html[data-kept]", state="attached", timeout=300_000)
-        print(f"start from the cache {opened(page, address):.1f} s")
-        page.wait_for_selector("html[data-proved]", state="attached", timeout=300_000)
-        slider = page.evaluate(
-            "() => { const r = document.querySelector('#rows input');"
-            " return {name: r.id.slice(6), first: Number(r.min), last: Number(r.max)} }"
-        )
-        taken = page.evaluate(_MOVES, {"moves": asked.moves, **slider})
-        print(f"{slider['name']} to painted picture: p50 {taken[len(taken) // 2]:.0f} ms,", end=" ")
-        print(f"p95 {taken[int(len(taken) * 0.95)]:.0f} ms over {len(taken)} moves")
-        if asked.settings:
-            print(f"{same(page, asked.notebook, asked.settings)} of {asked.settings} settings answered the same")
-        browser.close()
-        server.shutdown()
-
-
-def same(page: Page, notebook: Path, count: int) -> int:
-    """How many settings drawn at random the browser answers as CPython does: drawing, sentences, findings."""
-    engine = Engine(notebook, offered=["en"])
-    random = Random(1)
-    about = json.loads(engine.answer('{"do":"about"}'))
-    sliders = json.loads(engine.answer('{"do":"draw"}'))["sliders"]
-    alike = 0
-    for _ in range(count):
-        values = {}
-        for each in random.sample(sliders, min(3, len(sliders))):
-            steps = range(each["first"], each["last"] + 1)
-            values[each["name"]] = random.choice(steps) * each["size"]
-        setting: dict[str, Any] = {"values": values, "body": {}}
-        if about["sizes"]:
-            typed = {
-                "bust_girth": f"{random.uniform(80, 120):.1f} cm",
-                "hip_girth": f"{random.uniform(86, 126):.1f} cm",
-            }
-            setting["body"] = random.choice([{"size": random.choice(about["sizes"])}, {"name": "I", "typed": typed}])
-        step = {**random.choice(about["steps"]), "picture": 1}
-        messages = [{"do": "draw", "step": step, **setting}, {"do": "prove", **setting}]
-        here = [json.loads(engine.answer(json.dumps(message))) for message in messages]
-        there = [page.evaluate("m => new Promise(done => window.lessonAsk(m, done))", message) for message in messages]
-        alike += here == there
-        if here != there:
-            print(f"not the same: {json.dumps(setting)}")
-    return alike
+        for notebook in asked.notebooks:
+            folder = Path(scratch) / notebook.stem
+            built = build_page(notebook, folder, cloth=False, spoken=["en"])
+            files = [path for path in folder.rglob("*") if path.is_file() and path.name != "notices.txt"]
+            packed = sum(min(path.stat().st_size, len(gzip.compress(path.read_bytes(), 9))) for path in files)
+            print(f"{notebook.stem}: {built.bytes / 1e6:.2f} MB written, {packed / 1e6:.2f} MB compressed")
+            server = http.server.ThreadingHTTPServer(("127.0.0.1", 0), functools.partial(Quiet, directory=str(folder)))
+            threading.Thread(target=server.serve_forever, daemon=True).start()
+            address = f"http://127.0.0.1:{server.server_port}/"
+            browser = playwright.chromium.launch(
+                executable_path=shutil.which("chromium"), args=["--no-sandbox", "--disable-gpu"]
+            )
+            context = browser.new_context(viewport={"width": 390, "height": 844})
+            page = context.new_page()
+            page.set_default_timeout(600_000)
+            print(f"  start cold {opened(page, address):.1f} s", end=", ")
+            page.wait_for_selector("html[data-kept]", state="attached")
+            page.wait_for_timeout(6000)  # what was unpacked is kept by then
+            print(f"from the cache {opened(page, address):.1f} s", end=", ")
+            page.wait_for_selector("html[data-proved]", state="attached")
+            pid = renderer(browser, page)
+            print(f"memory of page and worker {memory(pid):.0f} MB")
+            slider = page.evaluate(
+                "() => { const r = document.querySelector('#rows input');"
+                " return {name: r.id.slice(6), first: Number(r.min), last: Number(r.max)} }"
+            )
+            moves = {"moves": asked.moves, **slider}
+            print(f"  {slider['name']} to painted picture: {told(page.evaluate(_MOVES, moves))}", flush=True)
+            throttle = context.new_cdp_session(page)
+            throttle.send("Emulation.setCPUThrottlingRate", {"rate": 6})
+            print(f"  slowed six times by the browser: {told(page.evaluate(_MOVES, moves))}", flush=True)
+            throttle.send("Emulation.setCPUThrottlingRate", {"rate": 1})
+            with slowed(pid, 6):
+                print(f"  its process slowed six times: {told(page.evaluate(_MOVES, moves))}", flush=True)
+            drawn = page.evaluate("new Promise(done => window.lessonAsk({do: 'draw', values: {}}, done))")
+            size = next(each["size"] for each in drawn["sliders"] if each["name"] == slider["name"])
+            side = matplotlib_moves(notebook, slider, size, asked.moves)
+            print(f"  matplotlib as interact draws it, the kernel's part alone: {told(side)}", flush=True)
+            browser.close()
+            server.shutdown()
 
 
 if __name__ == "__main__":

@@ -35,7 +35,7 @@ def test_print_has_a_code_and_a_screen_a_link(given: Handover, tmp_path: Path) -
         paper = to_html(compose(given, new_notebook(), folder, form=FORMS["a5"], address=HOME), FORMS["a5"])
         shown = to_html(compose(given, new_notebook(), folder, form=SCREEN, address=HOME), SCREEN)
         without = to_html(compose(given, new_notebook(), folder, form=FORMS["a5"]), FORMS["a5"])
-    link = f'<a class="ref" href="{HOME}?size=W6">example.org/skirts/eddy</a>'
+    link = f'<a class="web" href="{HOME}?size=W6">example.org/skirts/eddy</a>'
     assert link in paper and link in shown and "opens in size W6" in shown
     assert 'class="picture live-code"' in paper and f'<title id="live-code-title">Code that leads to {HOME}' in paper
     assert "live-code-title" not in shown and "live-at" not in without.split("</style>")[-1]

@@ -11,7 +11,7 @@ from kit.booklet.handover import Handover, SizeRow
 from kit.booklet.measuring import measuring, used_measures
 from kit.booklet.model import Measuring
 from kit.booklet.pictures import Inks
-from kit.booklet.setting import step_numbers
+from kit.booklet.step_shown import step_numbers
 from kit.lesson.pattern import LessonInfo, Pattern, StepRecord
 from kit.picture.theme import THEME
 from kit.units import cm

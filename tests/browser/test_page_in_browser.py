@@ -27,7 +27,6 @@ from axe_playwright_python.sync_playwright import Axe
 from playwright.sync_api import Browser, Page, Route, expect
 
 from kit.errors import KitError
-from kit.live.class_source import class_source
 from kit.page.build import build_page
 from kit.page.bundle import unpacked, zipped
 from kit.page.core import core
@@ -46,16 +45,28 @@ class Quiet(http.server.SimpleHTTPRequestHandler):
 
 
 @pytest.fixture(scope="module")
-def folder(tmp_path_factory: pytest.TempPathFactory, root: Path) -> Path:
-    """The wrap top's page, built once."""
+def browsers_python() -> None:
     try:
         core()
     except KitError as error:
         if "npm" in str(error):
             pytest.skip(f"Pyodide cannot be had here: {error}")
         raise
+
+
+@pytest.fixture(scope="module")
+def folder(tmp_path_factory: pytest.TempPathFactory, root: Path, browsers_python: None) -> Path:
+    """The wrap top's page, built once."""
     out = tmp_path_factory.mktemp("page") / "wrap"
     build_page(root / "example_notebooks" / "tideline_wrap_top.ipynb", out, spoken=["en", "de"])
+    return out
+
+
+@pytest.fixture(scope="module")
+def skirt_folder(tmp_path_factory: pytest.TempPathFactory, root: Path, browsers_python: None) -> Path:
+    """The circle skirt's page, with the booklet beside it."""
+    out = tmp_path_factory.mktemp("page") / "skirt"
+    build_page(root / "example_notebooks" / "eddy_skirt.ipynb", out, spoken=["en"], cloth=False, booklet=True)
     return out
 
 
@@ -206,6 +217,34 @@ def test_a_slider_moves_picture_numbers_and_exercise(reader: Reader) -> None:
     assert reader.page.inner_html("#picture") == before
 
 
+def test_a_measure_is_dragged_in_the_picture(reader: Reader) -> None:
+    """By its end, as far as the hand goes: 60 px along it, and its slider, its sentence and the picture with it."""
+    page, seen = reader.page, reader.drawn
+    page.set_viewport_size(DESK)  # type: ignore[arg-type]
+    reader.settled(seen)
+    ring = page.locator('.grip[data-grip="sleeve_length"] .ring')
+    box = ring.bounding_box()
+    assert box is not None
+    told = reader.ask(do="draw", step={"kind": "draft", "key": "overarm"}, room=[1, 1])
+    grip = next(each for each in told["grips"] if each["name"] == "sleeve_length")
+    scale = page.evaluate("document.querySelector('#picture svg').getScreenCTM().a")
+    x, y = box["x"] + box["width"] / 2, box["y"] + box["height"] / 2
+    page.mouse.move(x, y)
+    page.mouse.down()
+    for part in (20, 40, 60):  # back towards the shoulder
+        page.mouse.move(x - grip["way"][0] * part, y - grip["way"][1] * part)
+    page.mouse.up()
+    reader.settled(seen)
+    value = float(page.locator("#value-sleeve_length").input_value())  # in tenths of a cm
+    assert value == pytest.approx(260 - 60 / scale / grip["rate"], abs=1.5)
+    expect(page.locator("#step-words")).to_contain_text(f"{value / 10:g} cm")
+    seen = reader.drawn
+    page.mouse.move(x, y)  # let go: nothing goes on
+    page.locator("#reset").click()
+    reader.settled(seen)
+    page.set_viewport_size(PHONE)  # type: ignore[arg-type]
+
+
 def test_on_and_back_through_drafting_and_sewing(reader: Reader) -> None:
     seen = reader.drawn
     reader.page.locator("#on").click()
@@ -293,7 +332,9 @@ def test_it_is_accessible_and_fits(reader: Reader, size: dict[str, int], out_fol
     assert box is not None and box["y"] > -1 and box["y"] + box["height"] < size["height"]  # still in sight
 
 
-def test_it_says_what_cpython_says(reader: Reader, root: Path, folder: Path, tmp_path: Path, browser: Browser) -> None:
+def test_it_says_what_cpython_says(
+    reader: Reader, root: Path, folder: Path, skirt_folder: Path, browser: Browser
+) -> None:
     """Forty settings and bodies drawn at random, over two lessons: the same sentences and findings, and the same
     drawings to 1e-9 mm before their texts are placed; tests/bench/page_truth.py asks 200 of every lesson."""
     told = json.loads(next(folder.glob("edition-*/engine.json")).read_text("utf-8"))
@@ -301,12 +342,8 @@ def test_it_says_what_cpython_says(reader: Reader, root: Path, folder: Path, tmp
         root / "example_notebooks" / "tideline_wrap_top.ipynb", offered=told["languages"], cloth=told["cloth"]
     )
     assert _apart(wrap, reader).other == []
-    copy = shutil.copytree(folder, tmp_path / "skirt")
-    source = class_source(root / "example_notebooks" / "eddy_skirt.ipynb", "lesson.ipynb")
-    next(copy.glob("edition-*/lesson.zip")).write_bytes(zipped(source.files))
-    (tmp_path / "lesson.ipynb").write_bytes(source.files["lesson.ipynb"])
-    skirt = Engine(tmp_path / "lesson.ipynb", offered=told["languages"], cloth=told["cloth"])
-    with serving(copy) as address:
+    skirt = Engine(root / "example_notebooks" / "eddy_skirt.ipynb", offered=["en"])
+    with serving(skirt_folder) as address:
         other = Reader(browser, address)
         try:
             assert _apart(skirt, other).other == []
@@ -324,6 +361,56 @@ def _apart(engine: Engine, reader: Reader) -> Apart:
         found.compare(here, lambda message: reader.ask(**message), setting)
     assert found.asked == 20 and found.refused < 10 and reader.strange == []
     return found
+
+
+def test_the_booklet_follows_the_readers_body(browser: Browser, skirt_folder: Path, out_folder: Path) -> None:
+    """Typed once: every number, table, picture and sentence is for that body, and says so; what cannot be made there
+    says that too. The page beside it knows the body as well."""
+    with serving(skirt_folder) as address:
+        context = browser.new_context(viewport=PHONE)  # type: ignore[arg-type]
+        page = context.new_page()
+        page.set_default_timeout(PATIENCE * 1000)
+        strange: list[str] = []
+        page.on("console", lambda said: strange.append(said.text) if said.type != "log" else None)
+        page.on("pageerror", lambda error: strange.append(str(error)))
+        page.on("request", lambda asked: None if asked.url.startswith(address) else strange.append(asked.url))
+        try:
+            page.goto(f"{address}booklet.html")
+            asked: list[str] = []
+            page.on("request", lambda one: asked.append(one.url))
+            drafted = page.locator('article[data-kind="draft"]').first
+            before = drafted.locator("figure").first.inner_html()
+            built = page.locator('[data-part="for"]').inner_text()
+            page.get_by_role("button", name="Use my measurements").click()
+            page.locator("#measure-waist_girth").fill("84 cm")
+            page.get_by_role("button", name="Draft for these measurements").click()
+            page.wait_for_selector('html[data-mine="done"]', state="attached")
+            expect(page.locator("#mine-said")).to_contain_text("is now for Mine")
+            expect(page.locator('[data-part="for"]')).not_to_have_text(built)
+            expect(page.locator('[data-part="body"]')).to_contain_text("84 cm")
+            expect(page.locator("#lays, #pieces").first).to_contain_text(re.compile("size W4"))
+            expect(page.locator('[data-part="sizes"]')).to_contain_text("drafted for the measurements of Mine")
+            assert page.locator('[data-part="sizes"] .mine').count() == 0  # no column of the chart is theirs
+            assert drafted.locator("figure").first.inner_html() != before
+            assert page.locator(".waits").count() == 0 and page.locator("#mine-wrong li").count() == 0
+            assert [url for url in asked if url.endswith("kit.zip.lzma")]  # the engine came when it was asked for
+            page.screenshot(path=str(out_folder / "booklet-live-390.png"))
+            drafted.scroll_into_view_if_needed()
+            page.screenshot(path=str(out_folder / "booklet-live-step-390.png"))
+            found = Axe().run(page)
+            assert found.violations_count == 0, found.generate_report()
+            assert page.evaluate("document.documentElement.scrollWidth") <= PHONE["width"]
+            drafted.locator(".enlarge").click()
+            expect(page.locator("dialog.picture-window svg:visible")).to_be_visible()
+            page.keyboard.press("Escape")
+            page.reload()  # what was typed is kept, here and for the page beside it
+            page.wait_for_selector('html[data-mine="done"]', state="attached")
+            expect(page.locator('[data-part="body"]')).to_contain_text("84 cm")
+            page.get_by_role("button", name="Back to the booklet as printed").click()
+            expect(page.locator('[data-part="for"]')).to_have_text(built)
+            assert strange == []
+        finally:
+            context.close()
 
 
 def test_a_step_that_does_not_end_is_stopped(browser: Browser, folder: Path, tmp_path: Path) -> None:

@@ -223,3 +223,21 @@ def test_cloth_of_the_size_and_of_the_nearest() -> None:
     told = ask(engine, do="prove", body=own)["cloth"]
     assert "W6" in told["note"] and "nearest" in told["note"]
     assert ask(at("dune_skirt"), do="prove")["cloth"] == {"note": "", "rows": []}
+
+
+def test_the_end_of_a_measure_is_where_the_lesson_drags_it(wrap: Engine) -> None:
+    """A grip stands where the dimension ends, and goes with the hand: as the value grows by 10 mm, its end is 10 mm
+    farther from its start, as large as the piece is drawn."""
+    step = {"kind": "draft", "key": "overarm"}
+    told = [ask(wrap, do="draw", values={"sleeve_length": mm}, step=step)["grips"] for mm in (200, 210)]
+    one, two = ([grip for grip in grips if grip["name"] == "sleeve_length"] for grips in told)
+    assert len(one) == len(two) == 1 and one[0]["rate"] == pytest.approx(two[0]["rate"]) and one[0]["rate"] > 0
+    assert math.hypot(*one[0]["way"]) == pytest.approx(1)
+    drawn = [ask(wrap, do="data", values={"sleeve_length": mm}, step=step)["drawing"]["items"] for mm in (200, 210)]
+    ends = [next(item for item in items if item[0] == "Dimension" and "sleeve length" in item[3]) for items in drawn]
+    spans = [math.dist(item[1][1:], item[2][1:]) for item in ends]
+    assert spans[1] - spans[0] == pytest.approx(10 * one[0]["rate"], rel=1e-6)
+    assert one[0]["at"] == pytest.approx([ends[0][2][1], -ends[0][2][2]])
+    names = {grip["name"] for grip in ask(wrap, do="draw", step=step)["grips"]}
+    open_to = Engine(ROOT / "example_notebooks" / "tideline_wrap_top.ipynb", sliders=["hem_drop"])
+    assert "sleeve_length" in names and "sleeve_length" not in str(ask(open_to, do="draw", step=step)["grips"])

@@ -12,8 +12,8 @@ import pytest
 from shapely.geometry import LineString, Polygon, box
 from shapely.ops import unary_union
 
-from kit.booklet.compose import COVER_SHARE
 from kit.booklet.forms import FORMS, PX
+from kit.booklet.garment_shown import COVER_SHARE
 from kit.geometry import Point
 from kit.lesson.pattern import Pattern
 from kit.picture.assembled import assembled

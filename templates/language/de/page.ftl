@@ -80,3 +80,23 @@ page-no_measure = Es gibt kein Maß namens { $name }.
 page-no_steps = Diese Lektion hat noch keine Schritte.
 page-length_do = Eine Länge eingeben, etwa 94 cm oder 37 in.
 page-kit_wrong = In der Lektion ist etwas schiefgegangen ({ $kind }: { $what }). Den zuletzt geänderten Wert zurückstellen.
+
+# Das Heft neben der Seite.
+page-booklet_link = Das Heft, nach den eigenen Maßen
+page-booklet_mine = Dieses Heft nach den eigenen Maßen
+page-booklet_how = Einmal die Maße eintragen, und Schritte, Bilder, Längen und Tabellen dieses Heftes werden danach gezeichnet. Was eingetragen wird, bleibt auf dem Gerät.
+page-booklet_how_plain = Schritte, Bilder und Längen dieses Heftes folgen den Werten, die auf der Seite der Anleitung eingestellt sind.
+page-booklet_open = Eigene Maße verwenden
+page-booklet_back = Zurück zum Heft wie gedruckt
+page-booklet_page = Die Seite der Anleitung mit ihren Werten
+page-booklet_type = Eine Größe wählen oder unten die eigenen Maße eintragen.
+page-booklet_drawing = Wird für { $name } gezeichnet: Schritt { $number } von { $count } …
+page-booklet_done = Alles in diesem Heft gilt jetzt für { $name }, außer wo es anders dasteht.
+page-booklet_done_values = Alles in diesem Heft gilt jetzt für { $name } und die Werte von der Seite der Anleitung, außer wo es anders dasteht.
+page-booklet_stands = Das Heft gilt weiter für { $name }.
+page-booklet_wrong = Dieser Schnitt besteht die Prüfung nicht. Nicht danach zuschneiden:
+page-booklet_no_lays = Zuschneidepläne fehlen hier: Sie galten für Größe { $size }. Vor dem Stoffkauf die eigenen Teile auslegen.
+page-booklet_no_sheet = Das Konstruieren von Hand nach Zahlen fehlt hier: Die Zahlen galten für Größe { $size }. Die Schritte oben gelten für die eigenen Maße.
+page-booklet_no_pages = Gedruckte Schnittmusterseiten folgen nicht: Sie sind in einer Größe. Die Maße als Datei speichern und dorthin senden, woher diese Anleitung kommt.
+page-booklet_drawn_for = Die Bilder dieses Teils sind in Größe { $size } gezeichnet.
+page-booklet_differs = Nach den eigenen Maßen wird dieser Schritt anders genäht als in Größe { $size }, die hier steht. Auf der Seite der Anleitung ist er zu sehen.

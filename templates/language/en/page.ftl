@@ -80,3 +80,24 @@ page-no_measure = there is no measurement called { $name }.
 page-no_steps = this lesson has no steps yet.
 page-length_do = Type a length such as 94 cm or 37 in.
 page-kit_wrong = Something in the lesson went wrong ({ $kind }: { $what }). Put the value you changed last back.
+
+# The booklet beside the page, as it follows the reader's body. $name is a size or a person, $size the size that the
+# booklet was built in.
+page-booklet_link = The booklet, for your measurements
+page-booklet_mine = This booklet for your own measurements
+page-booklet_how = Type your measurements once, and the steps, pictures, lengths and tables of this booklet are drawn for you. What you type stays on your device.
+page-booklet_how_plain = The steps, pictures and lengths of this booklet follow the values you set on the lesson’s page.
+page-booklet_open = Use my measurements
+page-booklet_back = Back to the booklet as printed
+page-booklet_page = The lesson’s page, with its values to move
+page-booklet_type = Choose a size, or type your measurements below.
+page-booklet_drawing = Drawing for { $name }: step { $number } of { $count } …
+page-booklet_done = Everything in this booklet is now for { $name }, but for what says otherwise.
+page-booklet_done_values = Everything in this booklet is now for { $name } and the values set on the lesson’s page, but for what says otherwise.
+page-booklet_stands = The booklet still stands for { $name }.
+page-booklet_wrong = This draft fails its proof. Do not cut from it:
+page-booklet_no_lays = Cutting layouts are left out here: they were made for size { $size }, not for you. Lay your own pieces before you buy.
+page-booklet_no_sheet = Drafting by hand from numbers is left out here: the numbers were those of size { $size }. The steps above are for you.
+page-booklet_no_pages = Printed pattern pages do not follow: they are of a size. Save your measurements as a file and send it to whoever gave you this lesson.
+page-booklet_drawn_for = The pictures of this part are drawn in size { $size }.
+page-booklet_differs = For you this step is sewn otherwise than in size { $size }, which stands here. See it on the lesson’s page.

@@ -80,3 +80,23 @@ page-no_measure = no hay ninguna medida llamada { $name }.
 page-no_steps = esta lección aún no tiene pasos.
 page-length_do = Escriba una longitud como 94 cm o 37 in.
 page-kit_wrong = Ha fallado algo de la lección ({ $kind }: { $what }). Devuelva el último valor que cambió.
+
+# El cuadernillo junto a la página.
+page-booklet_link = El cuadernillo, con sus medidas
+page-booklet_mine = Este cuadernillo con sus propias medidas
+page-booklet_how = Escriba sus medidas una vez y los pasos, las imágenes, las longitudes y las tablas de este cuadernillo se trazan para usted. Lo que escriba no sale de su dispositivo.
+page-booklet_how_plain = Los pasos, las imágenes y las longitudes de este cuadernillo siguen los valores puestos en la página de la lección.
+page-booklet_open = Usar mis medidas
+page-booklet_back = Volver al cuadernillo impreso
+page-booklet_page = La página de la lección, con sus valores
+page-booklet_type = Elija una talla o escriba sus medidas abajo.
+page-booklet_drawing = Se traza para { $name }: paso { $number } de { $count } …
+page-booklet_done = Todo en este cuadernillo vale ahora para { $name }, salvo donde se indica otra cosa.
+page-booklet_done_values = Todo en este cuadernillo vale ahora para { $name } y los valores puestos en la página de la lección, salvo donde se indica otra cosa.
+page-booklet_stands = El cuadernillo sigue valiendo para { $name }.
+page-booklet_wrong = Este trazado no pasa la comprobación. No corte según él:
+page-booklet_no_lays = Los planes de corte faltan aquí: eran de la talla { $size }. Coloque sus propias piezas antes de comprar la tela.
+page-booklet_no_sheet = El trazado a mano con números falta aquí: los números eran de la talla { $size }. Los pasos de arriba valen para usted.
+page-booklet_no_pages = Las páginas impresas del patrón no siguen: son de una talla. Guarde sus medidas en un archivo y envíelo a quien le dio esta lección.
+page-booklet_drawn_for = Las imágenes de esta parte están dibujadas en la talla { $size }.
+page-booklet_differs = Con sus medidas, este paso se cose de otra manera que en la talla { $size }, que es la que aparece aquí. Véalo en la página de la lección.

@@ -80,3 +80,23 @@ page-no_measure = il n’y a pas de mesure nommée { $name }.
 page-no_steps = cette leçon n’a pas encore d’étapes.
 page-length_do = Saisir une longueur, par exemple 94 cm ou 37 in.
 page-kit_wrong = Quelque chose a échoué dans la leçon ({ $kind } : { $what }). Ramener la valeur changée en dernier.
+
+# Le livret à côté de la page.
+page-booklet_link = Le livret, à vos mesures
+page-booklet_mine = Ce livret à vos propres mesures
+page-booklet_how = Saisissez vos mesures une fois : les étapes, les images, les longueurs et les tableaux de ce livret sont tracés pour vous. Ce que vous saisissez reste sur votre appareil.
+page-booklet_how_plain = Les étapes, les images et les longueurs de ce livret suivent les valeurs réglées sur la page de la leçon.
+page-booklet_open = Utiliser mes mesures
+page-booklet_back = Revenir au livret imprimé
+page-booklet_page = La page de la leçon, avec ses valeurs
+page-booklet_type = Choisissez une taille ou saisissez vos mesures ci-dessous.
+page-booklet_drawing = Tracé pour { $name } : étape { $number } sur { $count } …
+page-booklet_done = Tout dans ce livret vaut maintenant pour { $name }, sauf là où autre chose est indiqué.
+page-booklet_done_values = Tout dans ce livret vaut maintenant pour { $name } et les valeurs réglées sur la page de la leçon, sauf là où autre chose est indiqué.
+page-booklet_stands = Le livret vaut toujours pour { $name }.
+page-booklet_wrong = Ce tracé ne passe pas le contrôle. Ne coupez pas d’après lui :
+page-booklet_no_lays = Les plans de coupe manquent ici : ils valaient pour la taille { $size }. Placez vos propres pièces avant d’acheter le tissu.
+page-booklet_no_sheet = Le tracé à la main d’après des nombres manque ici : c’étaient ceux de la taille { $size }. Les étapes ci-dessus valent pour vous.
+page-booklet_no_pages = Les pages imprimées du patron ne suivent pas : elles sont à une taille. Enregistrez vos mesures dans un fichier et envoyez-le à qui vous a donné cette leçon.
+page-booklet_drawn_for = Les images de cette partie sont à la taille { $size }.
+page-booklet_differs = À vos mesures, cette étape se coud autrement qu’à la taille { $size }, montrée ici. Voyez-la sur la page de la leçon.
