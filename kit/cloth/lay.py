@@ -26,7 +26,8 @@ from kit.piece.piece import Cloth
 CLOTHS: tuple[Cloth, ...] = ("main", "lining", "interfacing")
 PLACED = 600
 """Shapes laid in all the tries of one way to fold."""
-_TENTH, _EIGHTH = 100.0, 914.4 / 8  # mm: cloth is sold by tenths of a metre and eighths of a yard
+TENTH, EIGHTH = 100.0, 914.4 / 8
+"""mm: cloth is sold by tenths of a metre and eighths of a yard."""
 _NO_HINTS: Mapping[str, Hints] = {}
 
 
@@ -172,7 +173,7 @@ def price(length: float, lost: float = 0.0) -> tuple[float, float]:
     """What a lay of `length` mm costs: the tenths of a metre and the eighths of a yard that are bought, of cloth that
     loses the share `lost` of its length."""
     bought = length / (1.0 - lost)
-    return math.ceil(bought / _TENTH - 1e-6), math.ceil(bought / _EIGHTH - 1e-6)
+    return math.ceil(bought / TENTH - 1e-6), math.ceil(bought / EIGHTH - 1e-6)
 
 
 def _settled(item: Item, way: int, corner: Point) -> LaidPiece:

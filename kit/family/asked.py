@@ -9,12 +9,14 @@ from pathlib import Path
 
 from kit.body.between import SIGN
 from kit.booklet.asked_draft import AskedDraft
+from kit.booklet.buying import shopping
 from kit.booklet.own_language import spoken
 from kit.booklet.run_notebook import Ran, read_notebook, run_notebook
+from kit.cloth.kept_lays import Kept
 from kit.diagnostic import message, reading
 from kit.errors import KitError
 from kit.family.compared import Comparison, compared
-from kit.family.edition import Edition, edition_of, read_edition
+from kit.family.edition import Edition, cloth_name, edition_of, read_edition
 from kit.family.telling import ToldComparison, called, told
 from kit.language import SOURCE, say, speaking, spoken_for
 from kit.lesson.pattern import Pattern
@@ -152,9 +154,36 @@ def _two(asked: AskedComparison, progress: Progress) -> tuple[_Side, _Side]:
         if edition is not None:
             sides.append(_Side(edition))
             continue
-        ran = _ran(path, replace(asked, size=size), asked.draft, progress)
-        sides.append(_side(ran.handover.pattern, replace(asked, language=language, first=path), ran))
+        here = replace(asked, size=size)
+        bought = bool(known and known.cloth)
+        ran = _with_sizes(path, here, progress) if bought else _ran(path, here, asked.draft, progress)
+        side = _side(ran.handover.pattern, replace(asked, language=language, first=path), ran)
+        cloth = _cloth(ran, path) if bought else ()
+        sides.append(replace(side, edition=replace(side.edition, cloth=cloth)))
     return sides[0], sides[1]
+
+
+def _with_sizes(path: Path, asked: AskedComparison, progress: Progress) -> Ran:
+    """With every size of its chart, since what one takes hangs on the others; without, where they cannot be had."""
+    try:
+        return _ran(path, asked, asked.draft, progress, sizes=("all",))
+    except KitError:
+        return _ran(path, asked, asked.draft, progress)
+
+
+def _cloth(ran: Ran, path: Path) -> tuple[tuple[str, float], ...]:
+    """What is bought for the pattern, as the booklet says it."""
+    pattern = ran.handover.pattern
+    try:
+        bought = shopping(ran.handover, Kept.beside(path.resolve().parent, pattern.lesson.slug))
+    except KitError:  # no allowances yet
+        return ()
+    size = pattern.body.name
+    return tuple(
+        (cloth_name(entry.cloth, entry.width), entry.of(size).length)
+        for entry in bought.amounts
+        if not entry.of(size).trouble
+    )
 
 
 # ---- a notebook worked -------------------------------------------------------------------------------------

@@ -23,12 +23,23 @@ from kit.piece.moved import moved_piece
 from kit.piece.piece import Edge, Notch, Piece
 from kit.piece.recut import matched
 from kit.prose.told import ToldStep
-from kit.units import System, both, percent
+from kit.units import Style, System, both, percent
 
 State = Literal["changed", "new", "gone"]
 Kind = Literal["length", "share", "count"]
 Of = Literal[
-    "body", "value", "finished", "edge", "dart", "allowance", "extra", "notch", "strip_length", "strip_width", "cut"
+    "body",
+    "value",
+    "finished",
+    "edge",
+    "dart",
+    "allowance",
+    "extra",
+    "notch",
+    "strip_length",
+    "strip_width",
+    "cut",
+    "cloth",
 ]
 Thing = TypeVar("Thing")
 Pair = tuple[float | None, float | None]
@@ -38,8 +49,8 @@ _SENTENCE = re.compile(r"(?<=[.!?…])\s+")
 @dataclass(frozen=True)
 class Difference:
     """One measure that differs: what it is `of`, the `name` of that (a measurement, parameter, strip, piece or edge in
-    code, or the title of a finished measurement), its value `before` and `after` (mm, a share from 0 to 1, or whole;
-    None where one edition has none), and the name of the `piece` whose edge it is."""
+    code, the title of a finished measurement, or a cloth and its width), its value `before` and `after` (mm, a share
+    from 0 to 1, or whole; None where one edition has none), and the name of the `piece` whose edge it is."""
 
     of: Of
     name: str
@@ -113,13 +124,17 @@ def compared(before: Edition, after: Edition, at: str = "", system: System | Non
     )
 
 
-def reads(value: float | None, kind: Kind, system: System, finished: bool = False) -> str:
+STYLES: dict[Of, Style] = {"finished": "finished", "cloth": "shop"}
+"""How lengths are rounded that are no lines of the draft."""
+
+
+def reads(value: float | None, kind: Kind, system: System, of: Of = "edge") -> str:
     """A value as it is printed; empty for none."""
     if value is None:
         return ""
     if kind == "share":
         return percent(value, 1)
-    return f"{value:.0f}" if kind == "count" else both(value, system, "finished" if finished else "draft")
+    return f"{value:.0f}" if kind == "count" else both(value, system, STYLES.get(of, "draft"))
 
 
 # ---- measures ---------------------------------------------------------------------------------------------
@@ -137,6 +152,8 @@ def _measures(before: Edition, after: Edition, system: System) -> Iterator[Diffe
             yield found
     yield from _listed("finished", before.finished, after.finished, system)
     yield from _strips(before, after, system)
+    if before.cloth and after.cloth:
+        yield from _listed("cloth", before.cloth, after.cloth, system)
 
 
 def _listed(
@@ -173,8 +190,7 @@ def _differs(found: Difference, system: System) -> bool:
         return found.before is not found.after
     if found.kind == "length" and abs(found.before - found.after) < 0.05:
         return False
-    finished = found.of == "finished"
-    return reads(found.before, found.kind, system, finished) != reads(found.after, found.kind, system, finished)
+    return reads(found.before, found.kind, system, found.of) != reads(found.after, found.kind, system, found.of)
 
 
 # ---- pieces -----------------------------------------------------------------------------------------------

@@ -15,6 +15,7 @@ from itertools import pairwise
 from pathlib import Path as FilePath
 from typing import Any
 
+from kit.cloth.lay import CLOTHS
 from kit.diagnostic import message
 from kit.errors import KitError
 from kit.geometry import Line, Path, Point
@@ -37,7 +38,8 @@ _LARGEST = 50_000_000
 class Edition:
     """One edition of a lesson, worked for one `size`. `body` and `finished` are (name, mm), `language` is that of its
     words; `steps` is empty for a file of before steps were written to it. `own_measures` says what the lesson's own
-    measurements are called: (name, in words); a file has their names alone."""
+    measurements are called: (name, in words); a file has their names alone. `cloth` is what is bought, where it was
+    reckoned: ("main 1400", mm), for each cloth and width (mm) that is wide enough."""
 
     title: str
     edition: str
@@ -53,6 +55,7 @@ class Edition:
     notions: tuple[str, ...] = ()
     steps: tuple[ToldStep, ...] = ()
     own_measures: tuple[tuple[str, str], ...] = ()
+    cloth: tuple[tuple[str, float], ...] = ()
 
     def piece(self, name: str) -> Piece:
         """The piece of that name; `KitError` with the nearest name otherwise."""
@@ -152,7 +155,21 @@ def edition_from(data: Mapping[str, Any]) -> Edition:
             ToldStep(str(each["key"]), each["kind"], str(each["title"]), tuple(str(words) for words in each["words"]))
             for each in data.get("steps", ())
         ),
+        cloth=tuple(
+            (cloth_name(CLOTHS[CLOTHS.index(each["cloth"])], _number(each["width"])), _number(each["length"]))
+            for each in data.get("cloth_to_buy", ())
+            if each["length"] is not None
+        ),
     )
+
+
+def cloth_name(cloth: str, width: float) -> str:
+    """What an edition calls a cloth of so many mm.
+
+    >>> cloth_name("main", 1400.0)
+    'main 1400'
+    """
+    return f"{cloth} {width:g}"
 
 
 # ---- from the file ----------------------------------------------------------------------------------------

@@ -7,7 +7,8 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
 
 from kit.body.measures import said as measure_said
-from kit.family.compared import Comparison, Difference, Of, PieceDifference, StepDifference, reads
+from kit.cloth.lay import EIGHTH, TENTH, price
+from kit.family.compared import STYLES, Comparison, Difference, Of, PieceDifference, StepDifference, reads
 from kit.family.edition import Edition
 from kit.language import say
 from kit.lesson.moved import moved_pieces
@@ -16,7 +17,7 @@ from kit.picture.fitting import fitting_drawing
 from kit.piece.piece import Piece, Strip
 from kit.prose.fitting import piece_words
 from kit.rulers import reading
-from kit.units import Style, System, marked
+from kit.units import System, both, marked
 from kit.wording.dates import date_said
 from kit.wording.names import edge_said
 
@@ -160,6 +161,11 @@ def measure_called(of: Of, name: str, piece: str, editions: Sequence[Edition]) -
     if of == "body":
         own = next((said for edition in editions for own, said in edition.own_measures if own == name), "")
         return capital(own or measure_said(name))
+    if of == "cloth":
+        cloth, _, width = name.partition(" ")
+        system = editions[0].units if editions else "cm"
+        wide = both(float(width), system, "finished")
+        return say("family.of_cloth", cloth=say(f"booklet.cloth_{cloth}"), width=wide)
     said = next((said for edition in editions if (said := _said(edition, of, name, piece))), name)
     return capital(said) if of in ("value", "finished") else say(f"family.of_{of}", name=capital(said))
 
@@ -180,7 +186,7 @@ def _said(edition: Edition, of: Of, name: str, piece: str) -> str:
 
 
 def _value(value: float | None, found: Difference, system: System) -> str:
-    return reads(value, found.kind, system, found.of == "finished") or "–"
+    return reads(value, found.kind, system, found.of) or "–"
 
 
 def _by(found: Difference, system: System) -> str:
@@ -191,9 +197,21 @@ def _by(found: Difference, system: System) -> str:
     sign = "+" if found.after > found.before else "−"
     if found.kind != "length":
         return sign + reads(abs(found.after - found.before), found.kind, system)
-    style: Style = "finished" if found.of == "finished" else "draft"
+    if found.of == "cloth":
+        return _more_cloth(found.before, found.after, system)
+    style = STYLES.get(found.of, "draft")
     one, two = (reading(value, system, style)[system] for value in (found.before, found.after))
     return sign + marked(abs(two - one), system)
+
+
+def _more_cloth(before: float, after: float, system: System) -> str:
+    """The tenths of a metre, or the eighths of a yard, that are bought more or less."""
+    at = 0 if system == "cm" else 1
+    more = price(after)[at] - price(before)[at]
+    if not more:
+        return ""
+    text = both(abs(more) * (TENTH, EIGHTH)[at], system, "shop").partition(" (")[0]
+    return ("+" if more > 0 else "−") + text
 
 
 def _piece(found: Comparison, piece: PieceDifference, names: tuple[str, str], system: System) -> PieceTold:

@@ -11,9 +11,10 @@ import shapely
 
 from kit import KitError, bodice_block, cm, mm, workshop_chart
 from kit.cli import main
+from kit.cloth.yardage import Amount, Yardage
 from kit.family.asked import AskedComparison, compare
 from kit.family.compared import Comparison, Difference, compared
-from kit.family.edition import Edition, edition_of
+from kit.family.edition import Edition, edition_of, read_edition
 from kit.family.files import comparison_html, comparison_json
 from kit.family.telling import lines, told
 from kit.language import languages, speaking
@@ -238,6 +239,28 @@ def test_what_is_not_said_is_asked_for(tmp_path: Path) -> None:
     ):
         with pytest.raises(KitError, match=words):
             compare(asked)
+
+
+def test_cloth_to_buy_is_told_as_it_is_sold(tmp_path: Path) -> None:
+    """A length that is bought otherwise is told; one that is rounded up to the same tenth of a metre is not."""
+    lesson, sides = vest(), []
+    for name, wide, narrow in (("old", 1710.0, 2310.0), ("new", 1713.0, 2420.0)):
+        rows = [
+            Yardage("main", width, (Amount("W4", laid, laid, folds=("flat",)),))
+            for width, laid in ((1400.0, wide), (1120.0, narrow))
+        ]
+        path = tmp_path / f"{name}.json"
+        path.write_text(pattern_text(lesson.work(workshop_chart()["W4"]), rows))
+        sides.append(read_edition(path))
+    found = compared(*sides)
+    assert found.measures == (Difference("cloth", "main 1120", 2310.0, 2420.0),)
+    page = told(found, ("old", "new"), "cm", errata=True)
+    assert page.measures is not None and len(page.measures.rows) == 1
+    name, was, now, by = page.measures.rows[0]
+    assert name.startswith("Main cloth, 112 cm (") and name.endswith("wide, to buy")
+    assert was.startswith("2.4 m (") and now.startswith("2.5 m (") and by == "+0.1 m"
+    bare = replace(sides[0], cloth=())
+    assert compared(bare, sides[1]).nothing and compared(sides[1], bare).nothing
 
 
 def test_the_command(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:

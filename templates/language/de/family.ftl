@@ -26,6 +26,7 @@ family-of_notch = { $name }, Passzeichen: ab Anfang der Kante
 family-of_strip_length = { $name }, Zuschnittlänge
 family-of_strip_width = { $name }, Zuschnittbreite
 family-of_cut = { $name }, Anzahl im Zuschnitt
+family-of_cloth = { $cloth }, { $width } breit, zu kaufen
 family-step_new = Neu: { $title }
 family-step_gone = Entfällt: { $title }
 family-was = Bisher:

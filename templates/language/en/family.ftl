@@ -28,6 +28,7 @@ family-of_notch = { $name }, notch: from the start of the edge
 family-of_strip_length = { $name }, length as cut
 family-of_strip_width = { $name }, width as cut
 family-of_cut = { $name }, how many are cut
+family-of_cloth = { $cloth }, { $width } wide, to buy
 family-step_new = New: { $title }
 family-step_gone = Left out: { $title }
 family-was = Was:

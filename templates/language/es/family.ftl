@@ -26,6 +26,7 @@ family-of_notch = { $name }, piquete: desde el principio del borde
 family-of_strip_length = { $name }, largo de corte
 family-of_strip_width = { $name }, ancho de corte
 family-of_cut = { $name }, cuántas se cortan
+family-of_cloth = { $cloth }, de { $width } de ancho, para comprar
 family-step_new = Nuevo: { $title }
 family-step_gone = Suprimido: { $title }
 family-was = Antes:

@@ -26,6 +26,7 @@ family-of_notch = { $name }, cran : depuis le début du bord
 family-of_strip_length = { $name }, longueur de coupe
 family-of_strip_width = { $name }, largeur de coupe
 family-of_cut = { $name }, nombre à couper
+family-of_cloth = { $cloth }, { $width } de large, à acheter
 family-step_new = Nouveau : { $title }
 family-step_gone = Supprimé : { $title }
 family-was = Avant :
