@@ -268,9 +268,14 @@ class MakeVerbs:
             make.plain_seam(front.shoulder, back.shoulder, allowance=1.5 * cm, press="one side")
             make.edgestitch(back.shoulder)"""
 
-    def eyelets(self, *places: Place, opposite: Place | list[Place] | tuple[Place, ...] = ()) -> Operation:
-        """Set eyelets where a cord comes out of a casing; or, with those `opposite` them, in two finished edges that are
-        laced together.
+    def eyelets(
+        self,
+        *places: Place,
+        opposite: Place | list[Place] | tuple[Place, ...] = (),
+        worked: Literal["eyelet", "buttonhole"] = "eyelet",
+    ) -> Operation:
+        """Set eyelets where a cord comes out of a casing, or work them as a "buttonhole" each; or, with those `opposite`
+        them, in two finished edges that are laced together.
 
         Example::
 

@@ -528,3 +528,20 @@ def test_an_edge_that_is_bound_stays_bound_in_later_pictures(sewn, bib):
     found = sewn(bib, write, strips=(BIAS,))
     (scene, *_) = shown_scenes(found.pattern, found.last)
     assert {(run.edges, wide) for run, wide in scene.layers[0].bound} == {(("top",), 6.0)}
+
+
+def test_a_cord_comes_out_at_buttonholes_as_at_eyelets(sewn, shorts):
+    def hole(make, front, **p):
+        make.eyelets(front.eyelet, worked="buttonhole")
+
+    found = sewn(shorts, hole, sides, plain_casing, cord)
+    assert found.codes == []
+    assert sewn(shorts, hole, sides, plain_casing).codes == []
+    assert any("buttonhole" in said and "one layer" in said for said in sewn(shorts, hole).said)
+    assert sewn(shorts, hole).last.notion_amounts(found.pattern) == {}
+    assert sewn(shorts, sides, plain_casing, hole, cord).codes == ["eyelet_late"]
+
+
+def test_a_lace_is_not_drawn_through_buttonholes(sewn, shorts):
+    with pytest.raises(KitError, match="lace is drawn through eyelets"):
+        sewn(shorts, lambda make, front, **p: make.eyelets(front.eyelet, opposite=front.eyelet, worked="buttonhole"))

@@ -142,8 +142,8 @@ def _in_one_layer(eyelets: Eyelets, state: State, pattern: Cut) -> Iterator[Case
 
 @operation
 class Eyelets(OnMarks):
-    """Set eyelets where a cord comes out of a casing; or, with those `opposite` them, in two finished edges that are
-    laced together.
+    """Set eyelets where a cord comes out of a casing, or work them as a "buttonhole" each; or, with those `opposite`
+    them, in two finished edges that are laced together.
 
     Example::
 
@@ -165,14 +165,38 @@ class Eyelets(OnMarks):
     across = 8.0
 
     opposite: tuple[Place, ...] = marked(by_name=True, default=())
+    worked: str = word(("eyelet", "buttonhole"), default="eyelet")
 
     @classmethod
     def agree(cls, asked: Asked) -> None:
-        _meant_for(asked.read["places"] + asked.read["opposite"], "eyelet", asked.where)
+        _meant_for(asked.read["places"] + asked.read["opposite"], asked.read["worked"], asked.where)
+        if asked.read["opposite"] and asked.read["worked"] != "eyelet":
+            raise KitError(
+                "a lace is drawn through eyelets; a buttonhole would stretch.",
+                where=asked.where,
+                do='Leave out worked="buttonhole", or opposite=... where a cord comes out of a casing.',
+            )
 
     @classmethod
     def made(cls, asked: Asked) -> Eyelets:
+        if asked.read["worked"] == "buttonhole":
+            return CordHoles(**asked.read)
         return (LacingEyelets if asked.read["opposite"] else Eyelets)(**asked.read)
+
+
+@operation(verb="")
+class CordHoles(Eyelets):
+    """Small buttonholes through one layer of a casing, out of which a cord comes (common practice, no source)."""
+
+    kind, notion = "cord_holes", ""
+    stitch_type = "304"  # in two rows and two bars, from memory
+    cautions = ("needle", "ripper", "cords")
+    tools = ("machine", "buttonhole_foot", "chalk", "seam_ripper", "pins")
+    notions = ("thread",)
+    says = ("eyelets.back", "work", "cut")
+    why = ("eyelets.why",)
+    thing = "buttonhole"
+    across = 12.0
 
 
 @operation(verb="")
