@@ -152,16 +152,16 @@ class Eyelets(OnMarks):
 
     kind = notion = "eyelets"
     stitch_type = ""
-    cautions = ("ripper", "cords")
-    tools = ("chalk", "scissors")
-    notions = ("eyelets",)
+    cautions: ClassVar[Words] = ("ripper", "cords")
+    tools: ClassVar[Words] = ("chalk", "scissors")
+    notions: ClassVar[Words] = ("eyelets",)
     says: ClassVar[Keys] = ("back", "set")
     why = ("why",)
     gives: ClassVar[tuple[Of, ...]] = (Of("eyelet", "places"),)
     wanted: ClassVar[tuple[Of, ...]] = (Of("eyelet_used", "places"),)
     rules: ClassVar[Rules] = (once("eyelet"), Rule(Asking(_in_one_layer), "eyelet_late"))
     work = (4.0, 3.0)
-    thing = "eyelet"
+    thing: ClassVar[ThingKind] = "eyelet"
     across = 8.0
 
     opposite: tuple[Place, ...] = marked(by_name=True, default=())
