@@ -24,7 +24,7 @@ REASONS = {
     "geometry": (5, "a path or an outline made in code without lines or with one name twice"),
     "language.py": (6, "a catalogue that lacks a message"),
     "lesson": (
-        224,
+        225,
         "names, words and arguments written in a step; bounds, and values that follow, written as functions; "
         "measurements of the lesson's own; steps, exercises, presets and fittings of the author",
     ),
@@ -42,7 +42,7 @@ REASONS = {
     "room": (14, "options of whoever serves a class, and what the teacher's machine lacks"),
     "roster": (10, "a table of bodies, options and workers of whoever makes the sets"),
     "scratch.py": (1, "the computer refuses a folder to whoever builds"),
-    "sewing": (80, "runs, their parts and landmarks, marks and words written in a sewing step"),
+    "sewing": (82, "runs, their parts and landmarks, marks, strips and words written in a sewing step"),
     "units.py": (4, "a bare number in code"),
     "wording": (1, "a value of an unknown kind"),
     "words_cli.py": (1, "the author's translation"),
