@@ -11,7 +11,7 @@ from __future__ import annotations
 
 import random
 from collections.abc import Callable, Iterator, Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from kit.body.body import Body
 from kit.errors import KitError
@@ -20,12 +20,14 @@ from kit.lesson.definition import Definition
 from kit.lesson.parameter import Parameter
 from kit.lesson.pattern import Pattern
 from kit.lesson.scale import Scale
+from kit.lesson.time_limit import LONGEST
 from kit.lesson.working import Reworking
 from kit.pausing import pause_here
 from kit.proof.mending import mending
 from kit.proof.prove import errors
 from kit.units import System
 
+_PATIENCE = 12.0  # times as long as a lesson gives itself
 SAMPLES = 12
 """Values of one parameter that are tried, about, before the edges are looked for."""
 
@@ -86,7 +88,7 @@ def reaches(
     >>> reach.whole, reach.parameter.most > reach.most
     (False, True)
     """
-    definition = definition.fitted(body)
+    definition = _patient(definition.fitted(body))
     now = {parameter.name: values.get(parameter.name, parameter.default) for parameter in definition.parameters}
     try:
         again = Reworking(definition, body, now)
@@ -100,6 +102,11 @@ def reaches(
     for parameter in definition.parameters:
         left = narrowed(parameter, known)  # a slider ends where the other values end it
         yield _moved(parameter, again, body, now[parameter.name], Scale(left, system), samples)
+
+
+def _patient(definition: Definition) -> Definition:
+    """With more time for each draft: nobody waits for one, and a machine that is busy makes no value wrong."""
+    return replace(definition, time_limit=max(definition.time_limit, min(_PATIENCE * definition.time_limit, LONGEST)))
 
 
 def _stuck(parameter: Parameter, body: Body, now: Mapping[str, float], why: str) -> RangeTried:
@@ -158,7 +165,7 @@ def mixtures(
     """`count` settings drawn at random inside the ranges, each worked for one body. `mend`: for those that fail a
     remedy is looked for, which takes some fifty times as long as to work one. The draws are those of `seed` and the
     body's name. Can be stopped at any `pause_here`."""
-    definition = definition.fitted(body)
+    definition = _patient(definition.fitted(body))
     chance = random.Random(f"{seed} {body.name}")
     for _ in range(count):
         pause_here()

@@ -7,7 +7,7 @@ from pathlib import Path
 
 import pytest
 
-from kit import Lesson, bodice_block, cm, mm, open_lesson, workshop_chart
+from kit import KitError, Lesson, bodice_block, cm, mm, open_lesson, workshop_chart
 from kit.booklet.ranged import Ranges, told
 from kit.proof import prove
 from kit.proof.ranges import Mixture, mixtures, reaches
@@ -83,6 +83,25 @@ def test_the_report_names_slider_sizes_bounds_and_cause() -> None:
     assert f"to {least:g} cm" in lines[1] and not found.hold
     assert any(line.startswith(f"Of 50 settings drawn at random {found.sound} are sound") for line in lines)
     assert lines[-1] == "Vest: the ranges do not hold."
+
+
+def test_a_draft_that_takes_its_time_is_not_out_of_range() -> None:
+    """A busy machine must not make a range too wide: the lesson's own limit would stop this one."""
+    import time
+
+    lesson = Lesson("Slow", start=bodice_block, time_limit=0.1)
+    lesson.length("down", 5 * cm, least=0 * cm, most=20 * cm)
+
+    @lesson.step("Mark the side")
+    def mark(front, back, down):  # type: ignore[no-untyped-def]
+        time.sleep(0.25)
+        for piece in (front, back):
+            piece.allow(neck=6 * mm, shoulder=1 * cm, armhole=5 * mm, side=1 * cm, hip=3 * cm)
+
+    with pytest.raises(KitError, match="stopped"):
+        lesson.work(body=workshop_chart()["W4"])
+    (mixture,) = mixtures(lesson.definition, workshop_chart()["W4"], 1)
+    assert mixture.drafted and not mixture.trouble
 
 
 def test_a_setting_that_nothing_mends_is_told_with_its_values() -> None:
