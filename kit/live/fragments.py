@@ -22,7 +22,7 @@ from kit.units import System, both
 from kit.wear.finished import fitted
 from kit.wording.lists import strung
 
-STEP_WIDTH, STEP_HEIGHT = 620.0, 500.0
+STEP_WIDTH, STEP_HEIGHT = 620.0, 490.0
 """Room of a step's picture, px: with its sentence beside it, the picture and some twenty lines of code stand in one
 view of a screen of 1920 x 1080."""
 SCENE_WIDTH = 460.0
