@@ -11,7 +11,7 @@ from kit.lesson.pattern import Pattern
 from kit.picture.chains import Chain, at, inside, length
 from kit.picture.drawing import Item, Stroke
 from kit.picture.flat_piece import Flat
-from kit.sewing.facts import facts_of
+from kit.sewing.facts import edge_facts, facts_of
 from kit.sewing.order import of_kind
 from kit.sewing.places import sewn_length
 from kit.sewing.run import Run
@@ -61,8 +61,9 @@ def drawn_up(flats: list[Flat], pattern: Pattern, state: State) -> list[Flat]:
 
 def _elastic(pattern: Pattern, state: State | None = None) -> Iterator[_Drawn]:
     """Edges with elastic in their casing, by now where there is a state."""
+    in_by_now = {fact[:4] for fact in state.facts} if state is not None else set()  # it tells a width besides
     for elastic in of_kind(pattern, "thread_elastic"):
-        if state is not None and not any(map(state.touches, facts_of(pattern, elastic.edges, "threaded"))):
+        if state is not None and in_by_now.isdisjoint(edge_facts(pattern, elastic.edges, "elastic_in")):
             continue
         share = elastic.worn / max(sewn_length(pattern, elastic.edges), 1.0)
         yield _Drawn(elastic.edges, min(share, 1.0), _depth(pattern, elastic))

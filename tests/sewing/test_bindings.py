@@ -375,6 +375,34 @@ def test_a_cord_comes_out_at_eyelets(sewn, shorts):
     assert late.codes == ["eyelet_late"]
 
 
+def test_elastic_and_a_cord_share_a_casing(sewn, shorts):
+    """What would sew, and why (common practice, no source): a bodkin passes along what is in a casing already, so either
+    may be first; a second elastic would draw in what is drawn in; a hole takes one cord; 3 cm take elastic of 2 cm and
+    a cord beside it, not elastic of 2.5 cm."""
+
+    def thread(wide):
+        gap = {"width": wide * mm, "length": 52 * cm}
+        return lambda make, front, back, **p: make.thread_elastic(
+            [front.waist, back.waist], **gap, gap=back.right.waist.between(2 * cm, 6 * cm)
+        )
+
+    def holes(make, front, **p):
+        make.eyelets(front.eyelet)
+
+    begun = (holes, sides, casing)
+    both = sewn(shorts, *begun, thread(20), cord)
+    assert both.codes == []
+    assert "Draw it in along the elastic, on the side of the eyelets" in " ".join(both.said)
+    turned = sewn(shorts, *begun, cord, thread(20))
+    assert turned.codes == []
+    assert "along the cord" in " ".join(turned.said)
+    assert "along the" not in " ".join(sewn(shorts, *begun, cord).said)
+    assert sewn(shorts, *begun, thread(25), cord).codes == ["cord_no_room"]
+    assert sewn(shorts, *begun, cord, thread(25)).codes == ["cord_no_room"]
+    assert sewn(shorts, *begun, cord, cord).codes == ["threaded_twice"]
+    assert "threaded_twice" in sewn(shorts, *begun, thread(20), cord, thread(20)).codes
+
+
 def test_a_cord_may_be_a_made_strip_long_enough_to_tie(sewn, shorts):
     strip = Strip("tie", "Tie", 1000, 40, 1)
 

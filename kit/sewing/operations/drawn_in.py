@@ -14,9 +14,40 @@ ROOM = 2.0
 """mm a casing is at least wider than its elastic (common practice, no source)."""
 JOIN = 20.0
 """mm by which the ends of an elastic are laid over one another (common practice, no source)."""
+CORD = 5.0
+"""mm of a casing that a cord beside elastic takes (common practice, no source)."""
+
+
+def _narrowest(state: State, drawn: Thread, what: str) -> float | None:
+    """The least size that a fact `what` tells of the edges it is drawn through; None where it tells of none."""
+    keys = {(run.piece, edge) for run in drawn.edges for edge in run.edges}
+    sizes = [float(fact[4]) for fact in state.facts if fact[0] == what and (fact[1], fact[3]) in keys]
+    return min(sizes, default=None)
+
+
+def _side_by_side(drawn: Thread, state: State, pattern: Cut) -> Iterable[Case]:
+    """Where elastic and a cord share a casing there is room for both."""
+    deep = _narrowest(state, drawn, "casing_depth")
+    if isinstance(drawn, ThreadElastic):
+        wide = drawn.width if _narrowest(state, drawn, "cord_in") is not None else None
+    else:
+        wide = _narrowest(state, drawn, "elastic_in")
+    if deep is not None and wide is not None:
+        off = wide + CORD - (deep - ROOM - EDGE)
+        values = {"deep": measured(deep, "allowance"), "width": measured(wide, "allowance")}
+        yield Case(off <= 0.5, drawn.edges[0], amount=off, values=values)
+
+
+def _beside(drawn: Thread, pattern: Cut) -> Iterator[Sentence]:
+    """What lies in the casing already is not crossed."""
+    state = state_before(pattern, drawn)
+    other = "cord_in" if isinstance(drawn, ThreadElastic) else "elastic_in"
+    if _narrowest(state, drawn, other) is not None:
+        yield f"drawn_in.beside_{other.removesuffix('_in')}", {}
+
+
 _FIRST = (
     Rule(Of("casing", "edges"), "no_casing", ends="all"),
-    Rule(Of("threaded", "edges"), "threaded_twice", holds=False, do="do_take_one_operation_out", ends="all"),
     Rule(Raw("gap"), "gap_shut"),
 )
 
@@ -43,12 +74,15 @@ class Thread(Operation):
         return broken(_FIRST, self, state, pattern) + super().check(state, pattern)
 
 
+def _first_elastic(drawn: ThreadElastic, state: State, pattern: Cut) -> Iterable[Case]:
+    """No elastic is in the casing yet."""
+    yield Case(_narrowest(state, drawn, "elastic_in") is None, drawn.edges[0])
+
+
 def _narrow_enough(drawn: ThreadElastic, state: State, pattern: Cut) -> Iterable[Case]:
     """The elastic goes into the casing on these edges."""
-    keys = {(run.piece, edge) for run in drawn.edges for edge in run.edges}
-    depths = [float(fact[4]) for fact in state.facts if fact[0] == "casing_depth" and (fact[1], fact[3]) in keys]
-    if depths:
-        deep = min(depths)
+    deep = _narrowest(state, drawn, "casing_depth")
+    if deep is not None:
         off = drawn.width - (deep - ROOM - EDGE)
         yield Case(off <= 0.5, drawn.edges[0], amount=off, values={"deep": measured(deep, "allowance")})
 
@@ -62,7 +96,8 @@ def _short_enough(drawn: ThreadElastic, state: State, pattern: Cut) -> Iterable[
 
 @operation
 class ThreadElastic(Thread):
-    """Draw elastic through a casing and close the `gap` it went in by, the same as that of the casing.
+    """Draw elastic through a casing and close the `gap` it went in by, the same as that of the casing. A cord may share
+    the casing where it is deep enough for both.
 
     Example::
 
@@ -77,6 +112,7 @@ class ThreadElastic(Thread):
     notions = ("thread", "elastic")
     says = (
         "draw",
+        _beside,
         Say("join", lambda drawn: drawn.ring),
         Say("fasten", lambda drawn: not drawn.ring),
         Say("close", lambda drawn: drawn.gap),
@@ -84,8 +120,11 @@ class ThreadElastic(Thread):
     )
     why = ("why",)
     also = (Also("join", JOIN),)
+    gives = (*Thread.gives, Of("elastic_in", "edges", size="width"))
     rules = (
-        Rule(Asking(_narrow_enough), "elastic_wide", tells=("width", "deep")),
+        Rule(Asking(_first_elastic), "threaded_twice", do="do_take_one_operation_out", ends="all"),
+        Rule(Asking(_narrow_enough), "elastic_wide", tells=("width", "deep"), ends="all"),
+        Rule(Asking(_side_by_side), "cord_no_room", tells=("width", "deep")),
         Rule(Asking(_short_enough), "elastic_long", tells=("worn", "whole")),
     )
 
@@ -144,6 +183,7 @@ class ThreadCord(Thread):
     says = (
         Say("thread_cord.draw", lambda drawn: not drawn.name),
         Say("thread_cord.draw_strip", lambda drawn: drawn.name),
+        _beside,
         "thread_cord.ends",
         Say("thread_cord.close", lambda drawn: drawn.gap),
         "thread_cord.tack",
@@ -153,7 +193,7 @@ class ThreadCord(Thread):
         Also("length", lambda drawn, pattern: drawn.long(pattern), "length"),
         Also("places", lambda drawn, pattern: drawn.through, "mark"),
     )
-    gives = (*Thread.gives, Of("eyelet_used", "through"))
+    gives = (*Thread.gives, Of("cord_in", "edges", size="thick"), Of("eyelet_used", "through"))
     rules = (
         Rule(
             Made("name"),
@@ -164,6 +204,16 @@ class ThreadCord(Thread):
             when=lambda drawn: drawn.name,
         ),
         Rule(Of("eyelet", "through"), "no_eyelet", on="edges"),
+        Rule(
+            Of("eyelet_used", "through"),
+            "threaded_twice",
+            holds=False,
+            says="threaded_out_twice",
+            do="do_take_one_operation_out",
+            on="edges",
+            ends="all",
+        ),
+        Rule(Asking(_side_by_side), "cord_no_room", tells=("width", "deep")),
         Rule(Asking(_long_enough), "cord_short", tells=("length", "whole")),
     )
 
@@ -177,6 +227,11 @@ class ThreadCord(Thread):
 
     def notion_amounts(self, pattern: Cut) -> dict[str, tuple[float, str]]:
         return {} if self.name else {"cord": (self.length, "length")}
+
+    @property
+    def thick(self) -> float:
+        """mm of the casing that it takes."""
+        return CORD
 
     @property
     def uses(self) -> Uses:

@@ -61,11 +61,14 @@ sewing_trouble-not_eased_yet_do = Dort zuerst einen Einhaltefaden nähen: make.e
 sewing_trouble-no_casing = An { $place } gibt es noch keinen Tunnel, durch den sich etwas ziehen lässt.
 sewing_trouble-no_casing_do = Zuerst den Tunnel nähen: make.casing(...).
 sewing_trouble-threaded_twice = Durch diesen Tunnel ist schon etwas gezogen: { $place }.
+sewing_trouble-threaded_out_twice = hier kommt schon eine Kordel heraus: { $place }.
 sewing_trouble-do_take_one_operation_out = Einen der beiden Arbeitsgänge herausnehmen.
 sewing_trouble-gap_shut = Eingezogen werden soll durch die Öffnung an { $place }, aber die ist zugenäht.
 sewing_trouble-gap_shut_do = Die Öffnung im Tunnel lassen: make.casing(..., gap=...).
 sewing_trouble-elastic_wide = { $width } breites Gummiband läuft in einem { $deep } breiten Tunnel nicht frei.
 sewing_trouble-elastic_wide_do = Schmaleres Gummiband nehmen oder den Tunnel breiter machen.
+sewing_trouble-cord_no_room = { $width } breites Gummiband lässt in einem { $deep } breiten Tunnel keinen Platz für eine Kordel.
+sewing_trouble-cord_no_room_do = Den Tunnel breiter machen oder schmaleres Gummiband nehmen.
 sewing_trouble-elastic_long = Das Gummiband misst zusammengenäht { $worn }, der Tunnel ist aber nur { $whole } lang: es würde nichts zusammenziehen.
 sewing_trouble-elastic_long_do = Das Gummiband kürzer schneiden als die Kante.
 sewing_trouble-strip_not_made_drawn_in = Der Streifen wird eingezogen, bevor er genäht ist.

@@ -62,11 +62,14 @@ sewing_trouble-not_eased_yet_do = Run a row of ease stitching along it first: ma
 sewing_trouble-no_casing = there is no casing along { THE($place) } yet to draw anything through.
 sewing_trouble-no_casing_do = Make the casing first: make.casing(...).
 sewing_trouble-threaded_twice = something has been drawn through the casing of { THE($place) } already.
+sewing_trouble-threaded_out_twice = a cord comes out at { $place } already.
 sewing_trouble-do_take_one_operation_out = Take one of the two operations out.
 sewing_trouble-gap_shut = it is to be threaded through the gap in { THE($place) }, but that is sewn shut.
 sewing_trouble-gap_shut_do = Leave the gap in the casing: make.casing(..., gap=...).
 sewing_trouble-elastic_wide = elastic { $width } wide does not run freely in a casing { $deep } deep.
 sewing_trouble-elastic_wide_do = Take narrower elastic, or make the casing deeper.
+sewing_trouble-cord_no_room = elastic { $width } wide leaves no room for a cord in a casing { $deep } deep.
+sewing_trouble-cord_no_room_do = Make the casing deeper, or take narrower elastic.
 sewing_trouble-elastic_long = the elastic measures { $worn } when joined, but the casing is only { $whole } long: it would draw nothing in.
 sewing_trouble-elastic_long_do = Cut the elastic shorter than the edge.
 sewing_trouble-strip_not_made_drawn_in = it is drawn in before it is made.

@@ -13,3 +13,6 @@ thread_cord-ends = Saque los extremos por { EL($places) }.
 thread_cord-close = Cierre la abertura { DEL($gap) }, en línea con la costura.
 thread_cord-tack = Cosa una vez de lado a lado la jareta y el cordón, a medio camino, para que no se pueda sacar. Anude los extremos.
 thread_cord-why = Nada de cordones en la capucha ni en el cuello de la ropa de niños pequeños; en otros lugares deje los extremos cortos y siga las normas EN 14682 y ASTM F1816 y las de su país.
+
+drawn_in-beside_elastic = Llévelo a lo largo del elástico, del lado de los ojetes, sin que el pasacintas lo cruce.
+drawn_in-beside_cord = Llévelo a lo largo del cordón, que va del lado de los ojetes, sin que el pasacintas lo cruce.

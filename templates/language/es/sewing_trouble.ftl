@@ -63,11 +63,14 @@ sewing_trouble-not_eased_yet_do = Haga primero en él una costura de embebido: m
 sewing_trouble-no_casing = en «{ $place }» no hay todavía ninguna jareta por la que pasar nada.
 sewing_trouble-no_casing_do = Haga primero la jareta: make.casing(...).
 sewing_trouble-threaded_twice = por la jareta de «{ $place }» ya se ha pasado algo.
+sewing_trouble-threaded_out_twice = por «{ $place }» ya sale un cordón.
 sewing_trouble-do_take_one_operation_out = Quite una de las dos operaciones.
 sewing_trouble-gap_shut = se tiene que pasar por la abertura de «{ $place }», pero está cosida.
 sewing_trouble-gap_shut_do = Deje la abertura en la jareta: make.casing(..., gap=...).
 sewing_trouble-elastic_wide = un elástico de { $width } de ancho no corre con holgura en una jareta de { $deep }.
 sewing_trouble-elastic_wide_do = Ponga un elástico más estrecho, o haga la jareta más ancha.
+sewing_trouble-cord_no_room = un elástico de { $width } de ancho no deja sitio para un cordón en una jareta de { $deep }.
+sewing_trouble-cord_no_room_do = Haga la jareta más ancha, o ponga un elástico más estrecho.
 sewing_trouble-elastic_long = el elástico mide { $worn } una vez unido, pero la jareta solo mide { $whole } de largo: no recogería nada.
 sewing_trouble-elastic_long_do = Corte el elástico más corto que el borde.
 sewing_trouble-strip_not_made_drawn_in = se pasa antes de confeccionarla.

@@ -13,3 +13,6 @@ thread_cord-ends = Faire sortir les extrémités { AU($places) }.
 thread_cord-close = Fermer l’ouverture { DU($gap) } par une piqûre dans le prolongement du rang.
 thread_cord-tack = Piquer une fois en travers de la coulisse et du cordon, à mi-tour, pour que le cordon ne puisse pas sortir. Nouer ses bouts.
 thread_cord-why = Pas de cordon de serrage à la capuche ou au cou des vêtements de jeunes enfants ; ailleurs, garder des bouts courts et suivre EN 14682, ASTM F1816 et les règles locales.
+
+drawn_in-beside_elastic = Le guider le long de l’élastique, du côté des œillets, sans que le passe-lacet le croise.
+drawn_in-beside_cord = Le guider le long du cordon, qui reste du côté des œillets, sans que le passe-lacet le croise.

@@ -60,11 +60,14 @@ sewing_trouble-not_eased_yet_do = Y passer d’abord un fil d’embu : make.eas
 sewing_trouble-no_casing = il n’y a pas encore de coulisse le long de « { $place } » où passer quoi que ce soit.
 sewing_trouble-no_casing_do = Faire d’abord la coulisse : make.casing(...).
 sewing_trouble-threaded_twice = quelque chose passe déjà dans la coulisse de « { $place } ».
+sewing_trouble-threaded_out_twice = un cordon sort déjà à « { $place } ».
 sewing_trouble-do_take_one_operation_out = Ôter l’une des deux opérations.
 sewing_trouble-gap_shut = il faut enfiler par l’ouverture de « { $place } », mais elle est cousue.
 sewing_trouble-gap_shut_do = Laisser l’ouverture dans la coulisse : make.casing(..., gap=...).
 sewing_trouble-elastic_wide = un élastique de { $width } de large ne coulisse pas librement dans une coulisse de { $deep }.
 sewing_trouble-elastic_wide_do = Prendre un élastique plus étroit, ou faire la coulisse plus profonde.
+sewing_trouble-cord_no_room = un élastique de { $width } de large ne laisse pas de place à un cordon dans une coulisse de { $deep }.
+sewing_trouble-cord_no_room_do = Faire la coulisse plus profonde, ou prendre un élastique plus étroit.
 sewing_trouble-elastic_long = l’élastique mesure { $worn } une fois fermé, mais la coulisse n’a que { $whole } : il ne resserrerait rien.
 sewing_trouble-elastic_long_do = Couper l’élastique plus court que le bord.
 sewing_trouble-strip_not_made_drawn_in = cette bande est enfilée avant d’être confectionnée.
