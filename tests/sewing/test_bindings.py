@@ -376,7 +376,7 @@ def test_a_cord_comes_out_at_eyelets(sewn, shorts):
 
 
 def test_elastic_and_a_cord_share_a_casing(sewn, shorts):
-    """What would sew, and why (common practice, no source): a bodkin passes along what is in a casing already, so either
+    """What would sew, and why (common practice, no source): a bodkin passes along what is in a casing, so either
     may be first; a second elastic would draw in what is drawn in; a hole takes one cord; 3 cm take elastic of 2 cm and
     a cord beside it, not elastic of 2.5 cm."""
 

@@ -46,8 +46,20 @@ def _beside(drawn: Thread, pattern: Cut) -> Iterator[Sentence]:
         yield f"drawn_in.beside_{other.removesuffix('_in')}", {}
 
 
+def _first_elastic(drawn: Thread, state: State, pattern: Cut) -> Iterable[Case]:
+    """No elastic is in the casing yet."""
+    yield Case(_narrowest(state, drawn, "elastic_in") is None, drawn.edges[0])
+
+
 _FIRST = (
     Rule(Of("casing", "edges"), "no_casing", ends="all"),
+    Rule(
+        Asking(_first_elastic),
+        "threaded_twice",
+        do="do_take_one_operation_out",
+        when=lambda drawn: isinstance(drawn, ThreadElastic),
+        ends="all",
+    ),
     Rule(Raw("gap"), "gap_shut"),
 )
 
@@ -72,11 +84,6 @@ class Thread(Operation):
 
     def check(self, state: State, pattern: Cut) -> tuple[Diagnostic, ...]:
         return broken(_FIRST, self, state, pattern) + super().check(state, pattern)
-
-
-def _first_elastic(drawn: ThreadElastic, state: State, pattern: Cut) -> Iterable[Case]:
-    """No elastic is in the casing yet."""
-    yield Case(_narrowest(state, drawn, "elastic_in") is None, drawn.edges[0])
 
 
 def _narrow_enough(drawn: ThreadElastic, state: State, pattern: Cut) -> Iterable[Case]:
@@ -122,7 +129,6 @@ class ThreadElastic(Thread):
     also = (Also("join", JOIN),)
     gives = (*Thread.gives, Of("elastic_in", "edges", size="width"))
     rules = (
-        Rule(Asking(_first_elastic), "threaded_twice", do="do_take_one_operation_out", ends="all"),
         Rule(Asking(_narrow_enough), "elastic_wide", tells=("width", "deep"), ends="all"),
         Rule(Asking(_side_by_side), "cord_no_room", tells=("width", "deep")),
         Rule(Asking(_short_enough), "elastic_long", tells=("worn", "whole")),
