@@ -43,7 +43,7 @@ def _beside(drawn: Thread, pattern: Cut) -> Iterator[Sentence]:
     state = state_before(pattern, drawn)
     other = "cord_in" if isinstance(drawn, ThreadElastic) else "elastic_in"
     if _narrowest(state, drawn, other) is not None:
-        yield f"drawn_in.beside_{other.removesuffix('_in')}", {}
+        yield Sentence(f"drawn_in.beside_{other.removesuffix('_in')}", {})
 
 
 def _first_elastic(drawn: Thread, state: State, pattern: Cut) -> Iterable[Case]:
