@@ -65,6 +65,7 @@ class Fasteners(OnMarks):
     cautions = ("small_parts",)
     tools = ("hand_needle", "chalk", "pins")
     says: ClassVar[Keys] = ("first", "second")
+    also = (Also("count", lambda fasteners, pattern: fasteners.count(pattern), "count"),)
     why = ("why",)
     gives = (Of("fastener", "places"), Of("fastener", "under"))
     rules = (

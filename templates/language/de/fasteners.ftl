@@ -1,14 +1,29 @@
 # Sätze von kit/sewing/operations/fasteners.py.
 
 snaps-first = Die flache Hälfte jedes Druckknopfs, die mit der Kugel, { DAT($places, with: "an") } innen an den Übertritt nähen, nur durch die innere Lage.
-snaps-second = Mit Kreide bestreichen, das Kleidungsstück schließen, damit sich die Stelle abdrückt, und die anderen Hälften { DAT($under, with: "an") } annähen.
+snaps-second = { $count ->
+    [one] Mit Kreide bestreichen, das Kleidungsstück schließen, damit sich die Stelle abdrückt, und die andere Hälfte { DAT($under, with: "an") } annähen.
+   *[other] Mit Kreide bestreichen, das Kleidungsstück schließen, damit sich die Stelle abdrückt, und die anderen Hälften { DAT($under, with: "an") } annähen.
+}
 snaps-why = Die Kreide drückt die genaue Stelle ab, sodass die geschlossene Kante flach liegt.
 
-hooks-first = Die Haken { DAT($places, with: "an") } innen an den Übertritt nähen, ein wenig von der Kante zurückgesetzt.
-hooks-second = Das Kleidungsstück schließen, anzeichnen, wohin die Haken reichen, und die Stege { DAT($under, with: "an") } annähen.
+hooks-first = { $count ->
+    [one] Den Haken innen an den Übertritt nähen, ein wenig von der Kante zurückgesetzt, { DAT($places, with: "an") }.
+   *[other] Die Haken { DAT($places, with: "an") } innen an den Übertritt nähen, ein wenig von der Kante zurückgesetzt.
+}
+hooks-second = { $count ->
+    [one] Das Kleidungsstück schließen, anzeichnen, wohin der Haken reicht, und den Steg { DAT($under, with: "an") } annähen.
+   *[other] Das Kleidungsstück schließen, anzeichnen, wohin die Haken reichen, und die Stege { DAT($under, with: "an") } annähen.
+}
 hooks-why = Etwas zurückgesetzt bleibt der Haken unsichtbar, und der Übertritt liegt straff.
-eyes-first = Die Haken { DAT($places, with: "an") } innen an die eine Kante nähen, den Bogen { $reach } von der Kante zurückgesetzt, durch beide Ringe und über den Steg unter dem Bogen.
-eyes-second = Die Ösen { DAT($under, with: "an") } innen an die andere Kante nähen, die Schlinge { $reach } darüber hinaus, durch beide Ringe und zu beiden Seiten über den Draht an der Kante.
+eyes-first = { $count ->
+    [one] Den Haken { DAT($places, with: "an") } innen an die eine Kante nähen, den Bogen { $reach } von der Kante zurückgesetzt, durch beide Ringe und über den Steg unter dem Bogen.
+   *[other] Die Haken { DAT($places, with: "an") } innen an die eine Kante nähen, den Bogen { $reach } von der Kante zurückgesetzt, durch beide Ringe und über den Steg unter dem Bogen.
+}
+eyes-second = { $count ->
+    [one] Die Öse { DAT($under, with: "an") } innen an die andere Kante nähen, die Schlinge { $reach } darüber hinaus, durch beide Ringe und zu beiden Seiten über den Draht an der Kante.
+   *[other] Die Ösen { DAT($under, with: "an") } innen an die andere Kante nähen, die Schlinge { $reach } darüber hinaus, durch beide Ringe und zu beiden Seiten über den Draht an der Kante.
+}
 eyes-close = Einhaken: die Kanten stoßen gerade aneinander, ohne Übertritt und ohne Spalt.
 eyes-why = Um so viel zurückgesetzt, wie die Öse hinausragt, zieht der Haken die beiden Kanten zusammen und bleibt dahinter verborgen.
 

@@ -1,15 +1,33 @@
 # Sentences of kit/sewing/operations/fasteners.py.
 
 snaps-first = Sew the flat half of each snap, the one with the ball, to the inside of the overlap at { $places }, through the inner layer only.
-snaps-second = Chalk it, close the garment to mark where it meets, and sew the other halves on at { $under }.
+snaps-second = { $count ->
+    [one] Chalk it, close the garment to mark where it meets, and sew the other half on at { $under }.
+   *[other] Chalk it, close the garment to mark where it meets, and sew the other halves on at { $under }.
+}
 snaps-why = The chalk prints the exact place, so that the closed edge lies flat.
 
-hooks-first = Sew the hooks to the inside of the overlap at { $places }, a little back from its edge.
-hooks-second = Close the garment, mark where the hooks reach, and sew the bars on at { $under }.
+hooks-first = { $count ->
+    [one] Sew the hook to the inside of the overlap at { $places }, a little back from its edge.
+   *[other] Sew the hooks to the inside of the overlap at { $places }, a little back from its edge.
+}
+hooks-second = { $count ->
+    [one] Close the garment, mark where the hook reaches, and sew the bar on at { $under }.
+   *[other] Close the garment, mark where the hooks reach, and sew the bars on at { $under }.
+}
 hooks-why = Set a little back, the hook is hidden and the overlap is drawn taut.
-eyes-first = Sew the hooks to the inside of the one edge at { $places }, the bend of each { $reach } back from the edge: through both rings, and over the shank below the bend.
-eyes-second = Sew the eyes to the inside of the other edge at { $under }, the loop reaching { $reach } beyond it: through both rings, and over the wire on either side at the edge.
-eyes-close = Hook them: the edges just meet, neither lapping nor gaping.
+eyes-first = { $count ->
+    [one] Sew the hook to the inside of the one edge at { $places }, its bend { $reach } back from the edge: through both rings, and over the shank below the bend.
+   *[other] Sew the hooks to the inside of the one edge at { $places }, the bend of each { $reach } back from the edge: through both rings, and over the shank below the bend.
+}
+eyes-second = { $count ->
+    [one] Sew the eye to the inside of the other edge at { $under }, the loop reaching { $reach } beyond it: through both rings, and over the wire on either side at the edge.
+   *[other] Sew the eyes to the inside of the other edge at { $under }, the loop reaching { $reach } beyond it: through both rings, and over the wire on either side at the edge.
+}
+eyes-close = { $count ->
+    [one] Hook it: the edges just meet, neither lapping nor gaping.
+   *[other] Hook them: the edges just meet, neither lapping nor gaping.
+}
 eyes-why = Set back by as much as the eye reaches out, the hook pulls the two edges together and hides behind them.
 
 eyelets-back = Fuse or baste a scrap of interfacing behind { $places }.

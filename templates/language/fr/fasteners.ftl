@@ -4,11 +4,23 @@ snaps-first = Coudre la partie plate de chaque bouton-pression, celle à la bill
 snaps-second = La frotter de craie, fermer le vêtement pour marquer l’endroit, puis coudre l’autre partie { AU($under) }.
 snaps-why = La craie marque l’endroit exact, si bien que le bord fermé reste à plat.
 
-hooks-first = Coudre les crochets à l’intérieur de la croisure, { AU($places) }, un peu en retrait du bord.
-hooks-second = Fermer le vêtement, marquer où arrivent les crochets, puis coudre les brides { AU($under) }.
+hooks-first = { $count ->
+    [one] Coudre le crochet à l’intérieur de la croisure, { AU($places) }, un peu en retrait du bord.
+   *[other] Coudre les crochets à l’intérieur de la croisure, { AU($places) }, un peu en retrait du bord.
+}
+hooks-second = { $count ->
+    [one] Fermer le vêtement, marquer où arrive le crochet, puis coudre la bride { AU($under) }.
+   *[other] Fermer le vêtement, marquer où arrivent les crochets, puis coudre les brides { AU($under) }.
+}
 hooks-why = Un peu en retrait, le crochet est caché et la croisure bien tendue.
-eyes-first = Coudre les crochets à l’intérieur d’un bord, { AU($places) }, la courbe en retrait de { $reach }, par les deux anneaux et sur la tige sous la courbe.
-eyes-second = Coudre les portes à l’intérieur de l’autre bord, { AU($under) }, la boucle dépassant de { $reach }, par les deux anneaux et sur le fil de chaque côté, au bord.
+eyes-first = { $count ->
+    [one] Coudre le crochet à l’intérieur d’un bord, { AU($places) }, la courbe en retrait de { $reach }, par les deux anneaux et sur la tige sous la courbe.
+   *[other] Coudre les crochets à l’intérieur d’un bord, { AU($places) }, la courbe en retrait de { $reach }, par les deux anneaux et sur la tige sous la courbe.
+}
+eyes-second = { $count ->
+    [one] Coudre la porte à l’intérieur de l’autre bord, { AU($under) }, la boucle dépassant de { $reach }, par les deux anneaux et sur le fil de chaque côté, au bord.
+   *[other] Coudre les portes à l’intérieur de l’autre bord, { AU($under) }, la boucle dépassant de { $reach }, par les deux anneaux et sur le fil de chaque côté, au bord.
+}
 eyes-close = Agrafer : les bords se touchent tout juste, sans se recouvrir ni bâiller.
 eyes-why = En retrait d’autant que la porte dépasse, le crochet rapproche les deux bords et se cache derrière.
 
