@@ -24,7 +24,10 @@ eyes-second = { $count ->
     [one] Die Öse { DAT($under, with: "an") } innen an die andere Kante nähen, die Schlinge { $reach } darüber hinaus, durch beide Ringe und zu beiden Seiten über den Draht an der Kante.
    *[other] Die Ösen { DAT($under, with: "an") } innen an die andere Kante nähen, die Schlinge { $reach } darüber hinaus, durch beide Ringe und zu beiden Seiten über den Draht an der Kante.
 }
-eyes-close = Einhaken: die Kanten stoßen gerade aneinander, ohne Übertritt und ohne Spalt.
+eyes-close = { $count ->
+    [one] Den Haken einhängen: die Kanten stoßen gerade aneinander, ohne Übertritt und ohne Spalt.
+   *[other] Die Haken einhängen: die Kanten stoßen gerade aneinander, ohne Übertritt und ohne Spalt.
+}
 eyes-why = Um so viel zurückgesetzt, wie die Öse hinausragt, zieht der Haken die beiden Kanten zusammen und bleibt dahinter verborgen.
 
 eyelets-back = { DAT($places, with: "an") } auf der linken Stoffseite ein Stückchen Einlage aufbügeln oder aufheften.

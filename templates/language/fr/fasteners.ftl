@@ -1,7 +1,10 @@
 # Phrases de kit/sewing/operations/fasteners.py.
 
 snaps-first = Coudre la partie plate de chaque bouton-pression, celle à la bille, à l’intérieur de la croisure, { AU($places) }, dans l’épaisseur intérieure seulement.
-snaps-second = La frotter de craie, fermer le vêtement pour marquer l’endroit, puis coudre l’autre partie { AU($under) }.
+snaps-second = { $count ->
+    [one] La frotter de craie, fermer le vêtement pour marquer l’endroit, puis coudre l’autre partie { AU($under) }.
+   *[other] Les frotter de craie, fermer le vêtement pour marquer l’endroit, puis coudre les autres parties { AU($under) }.
+}
 snaps-why = La craie marque l’endroit exact, si bien que le bord fermé reste à plat.
 
 hooks-first = { $count ->
@@ -21,7 +24,10 @@ eyes-second = { $count ->
     [one] Coudre la porte à l’intérieur de l’autre bord, { AU($under) }, la boucle dépassant de { $reach }, par les deux anneaux et sur le fil de chaque côté, au bord.
    *[other] Coudre les portes à l’intérieur de l’autre bord, { AU($under) }, la boucle dépassant de { $reach }, par les deux anneaux et sur le fil de chaque côté, au bord.
 }
-eyes-close = Agrafer : les bords se touchent tout juste, sans se recouvrir ni bâiller.
+eyes-close = { $count ->
+    [one] Agrafer le crochet : les bords se touchent tout juste, sans se recouvrir ni bâiller.
+   *[other] Agrafer les crochets : les bords se touchent tout juste, sans se recouvrir ni bâiller.
+}
 eyes-why = En retrait d’autant que la porte dépasse, le crochet rapproche les deux bords et se cache derrière.
 
 eyelets-back = Thermocoller ou bâtir une chute d’entoilage derrière l’emplacement, { AU($places) }.
