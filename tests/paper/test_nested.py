@@ -451,6 +451,27 @@ def test_sizes_that_cannot_be_laid_over_one_another_are_refused(made: Nest, laid
         nest([boxes("W1", bare), boxes("W2", bare)])
 
 
+def test_a_size_between_two_runs_from_the_one_into_the_other() -> None:
+    """Above the waist, at the skirt's upper edge, it is as wide as the smaller one; at the hem as the larger."""
+    lesson = notebook_names(EXAMPLE.parent / "dune_skirt.ipynb")["lesson"]
+    chart = lesson.sizes.ordered([*lesson.sizes.names, "W4/W6"])
+    found = nest([lesson.work(body=lesson.sizes[size]) for size in ("W4", "W4/W6", "W6")], chart)
+    assert found.sizes == ("W4", "W4/W6", "W6") and found.said == "W4, W4/W6 and W6"
+    front = next(each for each in found.pieces if each.piece.name == "front")
+
+    def wide(size: int, y: float) -> float:
+        (left, _, right, _) = front.areas[size].intersection(shapely.LineString([(-900, y), (900, y)])).bounds
+        return float(right - left)
+
+    small, between, large = (wide(size, -400.0) for size in range(3))
+    assert large - small > 8 and between == pytest.approx(large, abs=0.5)
+    small, between, large = (wide(size, -5.0) for size in range(3))
+    assert small - 0.5 < between < large - 3
+    own = [part for part in front.parts if part.sizes == (1,) and any(i.role == "cut" for i in part.items)]  # type: ignore[union-attr]
+    assert own, "it has a line of its own on the sheet"
+    assert any("W4/W6" in i.text for part in front.names for i in part.items if isinstance(i, Label))
+
+
 def test_one_size_has_no_layers_and_no_page_of_sizes() -> None:
     found = nest([boxes("W1", box("front", 150, 200))])
     laid = lay_nest(found, (A4,))
