@@ -158,5 +158,6 @@ def range_reasons(found: Ranges) -> Iterator[Reason]:
     ]
     count = len(found.mixtures)
     if found.sound < count:
-        told.append((f"Of {count} settings drawn at random {found.sound} are sound.", do))
+        lost = f"; nothing mends {len(found.lost)} of the others" if found.lost else ""
+        told.append((f"Of {count} settings drawn at random {found.sound} are sound{lost}.", do))
     yield from _few("ranges", told)
