@@ -132,14 +132,18 @@
   );
   contents.addEventListener("close", closed);
 
-  const go = (target) => (event) => {
-    event.preventDefault();
-    opener = null;
-    contents.close();
+  const arrive = (target) => {
     const head = target.querySelector("h1, h2, h3") || target;
     head.tabIndex = -1;
     target.scrollIntoView();
     head.focus({ preventScroll: true });
+  };
+  const go = (target) => (event) => {
+    event.preventDefault();
+    opener = null;
+    contents.close();
+    turnTo(target);
+    arrive(target);
     try {
       window.history.replaceState(null, "", `#${target.id}`);
     } catch {
@@ -165,6 +169,7 @@
   const asked = (asking) => {
     again.replaceChildren();
     if (!steps.length) return;
+    if (!asking && alone < 0) again.append(button(say("one"), () => begin(), { class: "plain" }));
     if (!shelf) again.append(make("p", {}, say("forgets")));
     if (!asking) {
       again.append(button(say("again"), () => asked(true), { class: "plain" }));
@@ -180,6 +185,66 @@
     again.append(make("p", {}, say("again_ask")), yes, no);
     no.focus();
   };
+
+  // ---- one step at a time ---------------------------------------------------------------------------------
+
+  let alone = -1; // which step is shown by itself; none: the whole booklet
+  const before = button("‹", () => stand(alone - 1), { class: "plain round", "aria-label": say("before") });
+  const after = button(say("next"), () => stand(alone + 1));
+  const turning = make(
+    "nav",
+    { class: "turning", "aria-label": say("one"), hidden: true },
+    before,
+    after,
+    button(say("all"), () => leave(), { class: "plain" }),
+  );
+  // The cover with the booklet's title waits too; who hears the page is told the title all the same.
+  const title = document.querySelector("h1") || document.querySelector("title");
+  const name = make("h1", { class: "for-ears", hidden: true }, title ? title.textContent.trim() : "");
+  const only = (at) => {
+    document.querySelectorAll(".is-shown").forEach((each) => each.classList.remove("is-shown"));
+    alone = at;
+    turning.hidden = name.hidden = at < 0;
+    document.documentElement.classList.toggle("is-alone", at >= 0);
+    if (at < 0) return;
+    for (let each = steps[at].article; each && each.tagName !== "MAIN"; each = each.parentElement) {
+      each.classList.add("is-shown");
+    }
+    before.disabled = at === 0;
+    after.disabled = at === steps.length - 1;
+    fit();
+  };
+  const stand = (at) => {
+    only(at);
+    arrive(steps[at].article);
+  };
+  // The step that is on the screen, else the first that is not done yet.
+  const begin = () => {
+    const near = steps.findIndex((step) => {
+      const box = step.article.getBoundingClientRect();
+      return box.top < window.innerHeight && box.bottom > 0;
+    });
+    const open = steps.findIndex((step) => !done.has(step.key));
+    opener = null;
+    contents.close();
+    stand(near >= 0 ? near : Math.max(open, 0));
+  };
+  const leave = () => {
+    const last = steps[alone].article;
+    only(-1);
+    arrive(last);
+  };
+  // A link leads to another step, or out of the steps.
+  const turnTo = (target) => {
+    if (alone < 0 || !target) return;
+    only(steps.findIndex((step) => step.article.contains(target)));
+  };
+  window.addEventListener("hashchange", () => {
+    if (alone < 0) return;
+    const target = document.getElementById(decodeURIComponent(window.location.hash.slice(1)));
+    turnTo(target);
+    if (target) target.scrollIntoView();
+  });
 
   // ---- a picture, large -----------------------------------------------------------------------------------
 
@@ -351,8 +416,9 @@
       open(contents);
     }),
   );
-  if (steps.length) bar.append(line, gauge);
+  if (steps.length) bar.append(line, gauge, name);
   document.body.prepend(bar);
+  (document.querySelector("main") || document.body).after(turning);
   document.documentElement.classList.add("is-live");
   show();
   fit();

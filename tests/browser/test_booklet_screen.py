@@ -239,6 +239,41 @@ def test_contents_lead_to_a_step(reader: Reader) -> None:
     assert top and bar and top["y"] >= bar["y"] + bar["height"] - 1  # not hidden under the bar
 
 
+def test_one_step_fills_the_screen_on_request(reader: Reader, out_folder: Path) -> None:
+    """The others wait, links and contents lead on from it, paper has the whole booklet."""
+    page = reader.page
+    steps, turning = page.locator("article.step"), page.get_by_role("navigation", name="One step at a time")
+    count = steps.count()
+
+    def seen() -> list[int]:
+        return [at for at in range(count) if steps.nth(at).is_visible()]
+
+    expect(turning).to_be_hidden()
+    steps.nth(2).scroll_into_view_if_needed()
+    page.get_by_role("button", name="Contents").click()
+    page.get_by_role("button", name="One step at a time").click()
+    (first,) = seen()
+    assert not page.locator("#cover").is_visible() and not page.locator("#terms").is_visible()
+    assert page.evaluate("document.documentElement.scrollWidth <= window.innerWidth")
+    page.screenshot(path=out_folder / f"one-step-{page.viewport_size['width']}.png")  # type: ignore[index]
+    turning.get_by_role("button", name="Next step").click()
+    assert seen() == [first + 1]
+    assert page.evaluate("document.activeElement.tagName") == "H3"
+    page.get_by_role("checkbox").locator("visible=true").check()
+    assert reader.violations() == []
+    turning.get_by_role("button", name="The step before").click()
+    assert seen() == [first]
+    page.get_by_role("button", name="Contents").click()
+    page.get_by_role("link", name=steps.nth(count - 1).locator(".title").text_content() or "").last.click()
+    assert seen() == [count - 1] and turning.get_by_role("button", name="Next step").is_disabled()
+    page.emulate_media(media="print")
+    assert len(seen()) == count and not turning.is_visible()
+    page.emulate_media(media="screen")
+    turning.get_by_role("button", name="Whole booklet").click()
+    assert len(seen()) == count and not turning.is_visible()
+    expect(steps.nth(count - 1)).to_be_in_viewport()
+
+
 def test_it_works_where_nothing_is_kept(browser: Browser, file: Path) -> None:
     context = browser.new_context(viewport=PHONE)
     context.add_init_script("Object.defineProperty(window, 'localStorage', { get() { throw new Error('denied'); } })")

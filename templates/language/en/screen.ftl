@@ -29,6 +29,11 @@ screen-again = Untick all steps
 screen-again_ask = Untick every step?
 screen-again_yes = Untick all
 screen-again_no = Keep them
+# Shows each step by itself on the screen, the buttons that turn to another, and the one that shows all again.
+screen-one = One step at a time
+screen-before = The step before
+screen-next = Next step
+screen-all = Whole booklet
 # Said below the steps when the browser does not let the page remember ticks.
 screen-forgets = This browser will not keep your ticks: they last until you close the page.
 # The last line after a folded booklet was made, and a text that can be printed with it. The numbers are whole.

@@ -28,6 +28,10 @@ screen-again = Desmarcar todos los pasos
 screen-again_ask = ¿Desmarcar todos los pasos?
 screen-again_yes = Desmarcar todos
 screen-again_no = Conservarlos
+screen-one = Paso a paso
+screen-before = Paso anterior
+screen-next = Paso siguiente
+screen-all = Todo el cuadernillo
 # Se dice debajo de los pasos cuando el navegador no deja recordar las marcas.
 screen-forgets = Este navegador no guarda sus marcas: duran hasta que cierre la página.
 # La última línea después de hacer un cuadernillo plegado.
