@@ -200,11 +200,13 @@
   );
   // The cover with the booklet's title waits too; who hears the page is told the title all the same.
   const title = document.querySelector("h1") || document.querySelector("title");
-  const name = make("h1", { class: "for-ears", hidden: true }, title ? title.textContent.trim() : "");
+  const name = make("h1", { class: "for-ears" }, title ? title.textContent.trim() : "");
   const only = (at) => {
     document.querySelectorAll(".is-shown").forEach((each) => each.classList.remove("is-shown"));
     alone = at;
-    turning.hidden = name.hidden = at < 0;
+    turning.hidden = at < 0;
+    if (at < 0) name.remove();
+    else bar.append(name);
     document.documentElement.classList.toggle("is-alone", at >= 0);
     if (at < 0) return;
     for (let each = steps[at].article; each && each.tagName !== "MAIN"; each = each.parentElement) {
@@ -416,7 +418,7 @@
       open(contents);
     }),
   );
-  if (steps.length) bar.append(line, gauge, name);
+  if (steps.length) bar.append(line, gauge);
   document.body.prepend(bar);
   (document.querySelector("main") || document.body).after(turning);
   document.documentElement.classList.add("is-live");
