@@ -20,6 +20,10 @@ def lesson_notebooks() -> list[Path]:
     return [path for path in found if not path.name.startswith(("guide_", "reference_"))]
 
 
+GARMENTS = tuple(path.stem for path in lesson_notebooks() if path.stem != "blocks_and_moves")
+"""Every example lesson that is sewn: what is asked of one is asked of each that is added."""
+
+
 def notebook_names(path: Path) -> dict[str, Any]:
     """What a notebook's code cells define, the panel's cell left out."""
     names: dict[str, Any] = {}

@@ -28,11 +28,18 @@ from kit.picture.guide_points import guide_drawing
 from kit.picture.svg_pen import svg
 from kit.prose.worksheet import PieceSheet, SheetLine, WorksheetStep, worksheet
 from kit.units import parse, show
-from tests.example import EXAMPLE, notebook_names
+from tests.example import EXAMPLE, NEWER, notebook_names
 from tests.lesson_words import own_words
 from tests.pseudo import OPEN, escaped, pseudo
 
-NOTEBOOKS = ("tideline_wrap_top", "harbour_jacket", "dune_skirt", "ferry_tote")
+NOTEBOOKS = (
+    "tideline_wrap_top",
+    "harbour_jacket",
+    "dune_skirt",
+    "ferry_tote",
+    *(name for name in NEWER if name != "limpet_hat"),
+)
+# The hat is not drawn again from its printed numbers: the reader of worksheets here does not follow its pieces yet.
 TRUE: dict[System, float] = {"cm": 2.0, "inch": 2.0}
 """How far a piece drawn from the sheet may lie off the pattern, in mm."""
 
