@@ -17,6 +17,7 @@ import subprocess
 import sys
 import tempfile
 from collections.abc import Callable, Mapping, Sequence
+from concurrent.futures import ThreadPoolExecutor
 from dataclasses import dataclass
 from importlib.metadata import PackageNotFoundError, distribution
 from pathlib import Path
@@ -35,10 +36,11 @@ from kit.lesson.lesson import slug
 from kit.lesson.word_file import path_of
 from kit.live.class_source import Source, class_source
 from kit.page.booklet_page import BOOKLET_FILE, PageBooklet, booklet_file, page_booklet
-from kit.page.bundle import MARKUP, PATHS, PURE, PURE_MODULES, kit_files, unpacked, zipped
+from kit.page.bundle import MARKUP, PATHS, PURE, PURE_MODULES, unpacked, zipped
 from kit.page.bytecode import compiled
 from kit.page.core import LOCK, VERSION, Core, cache_folder, core
 from kit.page.icons import icon
+from kit.page.kept_kit import kept_kit
 from kit.page.packed import packed
 from kit.page.standard_library import standard_library
 from kit.resources import templates
@@ -105,7 +107,7 @@ def build_page(
         if words.is_file():
             lesson[f"lesson.{code}.po"] = words.read_bytes()
     drawings = any(b"read_traced" in data for data in lesson.values())
-    bundle = kit_files(offered, drawings=drawings, booklet=booklet)
+    bundle = kept_kit(offered, drawings=drawings, booklet=booklet)
     progress("Cloth to buy" if cloth else "Cloth to buy is left out")
     kept = Kept.beside(notebook.resolve().parent, info.slug)
     options = {
@@ -237,12 +239,17 @@ print(json.dumps(told))
 
 def _python(taken: Core, bundle: Mapping[str, bytes], library: Mapping[str, bytes]) -> dict[str, bytes]:
     """The files with which the page works the lesson itself."""
+    whole = {
+        "kit.zip.lzma": zipped(dict(bundle), stored=True),
+        "python.zip.lzma": zipped(dict(library), stored=True),
+        "pyodide.asm.wasm.lzma": taken.bytes_of("pyodide.asm.wasm"),
+    }
+    with ThreadPoolExecutor() as pool:  # packing lets other threads run
+        tight = dict(zip(whole, pool.map(packed, whole.values()), strict=True))
     return {
-        "kit.zip.lzma": packed(zipped(dict(bundle), stored=True)),
-        "python.zip.lzma": packed(zipped(dict(library), stored=True)),
+        **tight,
         "pyodide.mjs": taken.bytes_of("pyodide.mjs"),
         "pyodide.asm.mjs": taken.bytes_of("pyodide.asm.mjs"),
-        "pyodide.asm.wasm.lzma": packed(taken.bytes_of("pyodide.asm.wasm")),
         "lock.json": LOCK.encode(),
     }
 
@@ -291,7 +298,9 @@ def _quick(
 ) -> tuple[dict[str, bytes], dict[str, bytes], str]:
     """Kit and library compiled; where that cannot be done they stay as they are, and a note says so."""
     try:
-        return compiled(taken, bundle), compiled(taken, library), ""
+        with ThreadPoolExecutor() as pool:  # each is compiled in a process of its own
+            kit, python = pool.map(lambda files: compiled(taken, files), (bundle, library))
+        return kit, python, ""
     except KitError as error:
         why = error.what.rstrip(".")
     note = f"Its Python travels as source ({why}): the page opens several seconds later, each time."
