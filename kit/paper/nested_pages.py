@@ -191,6 +191,8 @@ def _sizes_page(canvas: Canvas, made: Nest, laid: Sheet, pages: PagePlan, before
     alike = len(set(needed.values()))
     in_row = max(1, int((right - left) // (pages.columns * 0.75 * _SQUARE + 8.0)))
     below = 18 + math.ceil(alike / in_row) * (pages.rows * 0.5 * _SQUARE + 8.0)
+    strips = {strip.name for pattern in made.patterns for strip in pattern.strips}
+    below += 5.0 + 3.8 * len(strips) if strips else 0.0
     high = min(9.0, max(5.2, (y - paper.margin_y - below) / (len(made.sizes) + 1)))
     for size, place in zip(made.sizes, made.places, strict=True):
         y -= high
