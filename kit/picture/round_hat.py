@@ -27,7 +27,7 @@ _STEPS = 24
 
 
 @dataclass(frozen=True)
-class Ring:
+class HatRing:
     """A ring of a `piece` from the radius `inner` at the height `top` to `outer` at `low`, mm; `low_edge` is its edge
     there."""
 
@@ -53,9 +53,9 @@ class RoundHat:
     """The `crown` from its top to the head, the piece that closes it above, and the brim where there is one."""
 
     pattern: Pattern
-    crown: Ring
+    crown: HatRing
     tip: Piece | None
-    brim: Ring | None
+    brim: HatRing | None
 
     def items(self, view: View) -> list[Item]:
         """The hat from the front or the back, its lower edge at the height 0, the middle at x = 0."""
@@ -91,12 +91,12 @@ def round_hat(pattern: Pattern) -> RoundHat | None:
         high = math.sqrt(max(slant * slant - (below - above) ** 2, 0.0))
         tip = _sewn_to(piece, upper.name, pattern)
         return RoundHat(
-            pattern, Ring(piece, above, high, below, 0.0, lower.name), tip, _brim(piece, lower, below, pattern)
+            pattern, HatRing(piece, above, high, below, 0.0, lower.name), tip, _brim(piece, lower, below, pattern)
         )
     return None
 
 
-def _brim(crown: Piece, lower: Edge, radius: float, pattern: Pattern) -> Ring | None:
+def _brim(crown: Piece, lower: Edge, radius: float, pattern: Pattern) -> HatRing | None:
     brim = _sewn_to(crown, lower.name, pattern)
     if brim is None:
         return None
@@ -108,7 +108,7 @@ def _brim(crown: Piece, lower: Edge, radius: float, pattern: Pattern) -> Ring | 
     wide = _between(inner, rest[0])
     halves = 2.0 if brim.fold else 1.0
     out = (rest[0].path.length - inner.path.length) * halves / (2 * math.pi)
-    return Ring(brim, radius, 0.0, radius + out, -math.sqrt(max(wide * wide - out * out, 0.0)), rest[0].name)
+    return HatRing(brim, radius, 0.0, radius + out, -math.sqrt(max(wide * wide - out * out, 0.0)), rest[0].name)
 
 
 def _between(one: Edge, other: Edge) -> float:
@@ -162,7 +162,7 @@ def _half(radius: float, height: float, way: int) -> Chain:
     return [Point(-radius * math.cos(turn), height + way * _SEEN * radius * math.sin(turn)) for turn in turns]
 
 
-def _ring(ring: Ring, pattern: Pattern) -> Iterator[Item]:
+def _ring(ring: HatRing, pattern: Pattern) -> Iterator[Item]:
     outline = drawn([*_half(ring.inner, ring.top, -1), *reversed(_half(ring.outer, ring.low, -1))], True)
     yield Fill(outline, "right_side", ring.piece.name)
     for row in of_kind(pattern, "topstitch"):
