@@ -14,7 +14,7 @@ REASONS = {
     "blocks": (63, "a traced drawing is read, and a block written, in the lesson's code"),
     "body": (14, "a size chart is written by the lesson's author"),
     "booklet": (
-        74,
+        75,
         "building a booklet: notebook (a lesson kept as text too), pictures, fonts, theme, reports and what is typed "
         "after --values are the author's",
     ),
@@ -30,6 +30,7 @@ REASONS = {
     ),
     "live": (39, "calls in a cell, answers to exercises, options of a class"),
     "page": (21, "building a page: its folder, its core, options, and what of a lesson cannot be in it"),
+    "pages_cli.py": (2, "options of whoever prints the pages"),
     "paper": (1, "a fault of the DXF writer itself"),
     "picture": (1, "a fault of a pen itself"),
     "piece": (8, "names of edges, darts and pleats written in code"),
@@ -37,9 +38,9 @@ REASONS = {
     "proof": (1, "a call in a cell"),
     "prose": (3, "braces in the author's text, a sentence of an operation"),
     "reference": (1, "a verb named where a practice lesson is made"),
-    "release": (7, "options of whoever makes a release, and its folder"),
+    "release": (8, "options of whoever makes a release, and its folder"),
     "resources.py": (1, "an installation that lacks files"),
-    "room": (14, "options of whoever serves a class, and what the teacher's machine lacks"),
+    "room": (20, "options of whoever serves a class or runs its hub, and what the teacher's machine lacks"),
     "roster": (10, "a table of bodies, options and workers of whoever makes the sets"),
     "scratch.py": (1, "the computer refuses a folder to whoever builds"),
     "sewing": (82, "runs, their parts and landmarks, marks, strips and words written in a sewing step"),
