@@ -1,4 +1,4 @@
-"""How many small faults in the kit's own code its tests notice: random mutants, each tried by the nearest test folder.
+"""How many small faults in the kit's own code its tests notice: random mutants, each tried by the nearest test files.
 
     .venv/bin/python tests/bench/mutants.py --count 300 --seed 1
     .venv/bin/python tests/bench/mutants.py --rooms geometry,piece --at-most 30
@@ -13,10 +13,15 @@ copies of the tree, so that the checkout stays as it is.
 The draw goes by the text of a place's line, so that the same seed draws the same mutants wherever the code stayed
 as it was. What became of each is kept in `out/mutants/results.jsonl`: a slice (`--rooms`, `--files`, `--at-most`) goes
 on where the last one stopped, a mutant that was caught is tried again when its module changes, one that survived also
-when its tests do. `--thorough` tries survivors with the whole test folder instead of the tests through the line.
+when its tests do.
 
-Prints a line for each mutant as it is tried, then the survivors, and how many of the draw were caught so far: raw, and
-without those that nobody could notice (`equivalent_mutants.toml`, each with its reason).
+A mutant is tried by the test files of its module's name, then by those that import the module, then by the rest of the
+folder, the quickest first, until one test fails: the far ones as long as all take no more than `--within` seconds.
+`--thorough` tries survivors with all of them, however long. Tests marked slow are left out. Each file is run once
+without a change before it is used, and one that fails so is left out and told (`out/mutants/unchanged.json`).
+
+Prints a line for each mutant as it is tried with the test that noticed it, then the survivors, and how many of the draw
+were caught so far: raw, and without those that nobody could notice (`equivalent_mutants.toml`, each with its reason).
 """
 
 from __future__ import annotations
@@ -41,15 +46,15 @@ from trials import (
     ROOT,
     Bench,
     Mutant,
+    Reach,
     Tried,
+    Unchanged,
     changed,
     copied,
     folder_of,
     stamp,
     stamp_of,
     tried,
-    watched,
-    whole_folder,
 )
 
 ROOMS = ("geometry", "piece", "lesson", "sewing", "proof")
@@ -155,13 +160,16 @@ class Results:
         return stamp(mutant.module, source, mutant.operator, str(mutant.occurrence))
 
     def known(self, mutant: Mutant) -> Tried | None:
-        """The kept result; None where it is of another module, or a survivor's tests have changed since."""
+        """The kept result; None where it is of another module, or a survivor's tests have changed since, or it was kept
+        when nobody noted which test failed."""
         row = self._found.get(self._key(mutant))
-        if row is None or (
-            row["outcome"] == "survived" and row["tests_of"] != self._tests[folder_of(mutant.module).name]
+        if (
+            row is None
+            or "by" not in row
+            or (row["outcome"] == "survived" and row["tests_of"] != self._tests[folder_of(mutant.module).name])
         ):
             return None
-        return Tried(mutant, *(row[name] for name in ("outcome", "seconds", "was", "becomes", "tests")))  # type: ignore[arg-type]
+        return Tried(mutant, *(row[name] for name in ("outcome", "seconds", "was", "becomes", "files", "by")))  # type: ignore[arg-type]
 
     def keep(self, result: Tried) -> None:
         """Writes one result down at once."""
@@ -195,15 +203,17 @@ def main() -> int:
     asked.add_argument("--each", type=int, default=0, help="draw so many of each room instead")
     asked.add_argument("--seed", type=int, default=1)
     asked.add_argument("--jobs", type=int, default=1)
-    asked.add_argument("--most", type=float, default=300.0, help="seconds for one mutant")
+    asked.add_argument("--most", type=float, default=300.0, help="seconds for one run of test files")
     asked.add_argument("--rooms", default=",".join(ROOMS), help="try those of the draw that lie in these rooms")
     asked.add_argument("--files", default="*.py", help="and in modules of this pattern, as kit/sewing/*.py")
     asked.add_argument("--without", default="", help="leave out these test files: what survives, they may yet notice")
     asked.add_argument("--at-most", type=int, default=10**6, help="try so many new ones, then stop")
     asked.add_argument("--only", default="", help="try again those whose module:line holds the text")
-    asked.add_argument("--thorough", action="store_true", help="try survivors again with the whole test folder")
+    asked.add_argument("--within", type=float, default=60.0, help="seconds that far test files may take for one mutant")
+    asked.add_argument("--thorough", action="store_true", help="try survivors again with every file, however long")
     given = asked.parse_args()
-    rooms, without = given.rooms.split(","), given.without.split(",")
+    rooms = given.rooms.split(",")
+    reach = Reach(given.within, given.most, given.thorough, tuple(given.without.split(",")))
     draw = [
         mutant
         for lots in (
@@ -226,29 +236,20 @@ def main() -> int:
 
     todo = [mutant for mutant in draw if due(mutant)][: given.at_most]
     with tempfile.TemporaryDirectory(prefix="mutants-") as folder:
-        first = copied(Path(folder) / "0") if todo else Path()
-        lines: dict[str, dict[str, list[str]]] = {}
-        modules: dict[str, None] = {}
-        for room in sorted({folder_of(mutant.module).name for mutant in todo}):
-            through, loaded = watched(room, first, without)
-            lines.update(through)
-            modules.update(dict.fromkeys(loaded))
-        trees = [copied(Path(folder) / str(number)) if number else first for number in range(given.jobs if todo else 0)]
-        benches = [Bench(tree, list(modules)) for tree in trees]
+        trees = [copied(Path(folder) / str(number)) for number in range(given.jobs if todo else 0)]
+        benches = [Bench(tree) for tree in trees]
+        unchanged = Unchanged(given.most)
         free: Queue[Bench] = Queue()
-        for mutant in {folder_of(mutant.module): mutant for mutant in todo}.values():
-            if benches[0].passes(whole_folder(mutant.module, without)[:1], given.most) is not True:
-                raise SystemExit(f"{whole_folder(mutant.module, without)[0]} fails before any change is made")
         for bench in benches:
             free.put(bench)
 
         def work(mutant: Mutant) -> Tried:
             same = changed(mutant, (ROOT / mutant.module).read_text("utf-8"))[1:]
             if (mutant.module, *same) in alike:
-                return Tried(mutant, "survived", 0.0, *same, 0)
+                return Tried(mutant, "survived", 0.0, *same, files=0)
             bench = free.get()
             try:
-                return tried(mutant, bench, lines, given.most, given.thorough, without)
+                return tried(mutant, bench, unchanged, reach)
             finally:
                 free.put(bench)
 
@@ -258,18 +259,20 @@ def main() -> int:
                 mutant = result.mutant
                 place, change = f"{mutant.module}:{mutant.line}", mutant.operator.rsplit("/", 1)[-1]
                 print(
-                    f"{number:4}/{len(todo)}  {result.outcome:8}  {result.seconds:5.0f} s  {result.tests:3} tests  "
-                    f"{place}  {change}",
+                    f"{number:4}/{len(todo)}  {result.outcome:8}  {result.seconds:5.0f} s  {result.files:3} files  "
+                    f"{place}  {change}  {result.by}",
                     flush=True,
                 )
         for bench in benches:
             bench.close()
+        for file, what in unchanged.failing().items():
+            print(f"\n{file} was left out, as it fails without a change: {what}")
     known = [found for mutant in draw if (found := results.known(mutant)) is not None]
     for result in known:
         if result.outcome == "survived":
             why = alike.get((result.mutant.module, result.was, result.becomes))
             print(f"\n{result.mutant.module}:{result.mutant.line}\n- {result.was}\n+ {result.becomes}")
-            print(f"  cannot be noticed: {why}" if why else f"  {result.tests} tests ran through it")
+            print(f"  cannot be noticed: {why}" if why else f"  {result.files} test files did not notice")
     print()
     for room in rooms:
         there = [result for result in known if result.mutant.module.split("/")[1] == room]

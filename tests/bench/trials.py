@@ -1,18 +1,16 @@
-"""One trial of a mutant: the change made in a copy of the tree, the tests that run through its line, quickest first.
+"""One trial of a mutant: the change made in a copy of the tree, the test files nearest to it until one fails.
 
-Which tests run through which line is measured once for a test file (coverage.py, one context a test) and kept until
-it changes or a file of the room does. The quickest of them are tried first, then the others as far as time allows. A
-line that runs on import alone, as that of a constant does, is tried with the tests that run through what names it. The
-map credits a value that tests share (a fixture of the session, a cache) to the test that made it, so that a fault may
-count as unnoticed that another test would have noticed: the score is a lower bound, and `--thorough` tries such a
-mutant with the whole folder.
+A file that fails says something of the change only if it passes without it: each is run in the tree as it is before it
+is first used, and what came of it is kept until the tree or the file changes. Files that fail there are left out and
+told. What is far (`nearness.py`) is tried as far as seconds allow, so that a fault may count as unnoticed that another
+test would have noticed: the score is a lower bound, and `thorough` tries a mutant with everything.
 """
 
 from __future__ import annotations
 
-import ast
 import hashlib
 import json
+import math
 import os
 import select
 import shutil
@@ -20,67 +18,61 @@ import signal
 import subprocess
 import sys
 import time
-from collections.abc import Iterable, Mapping, Sequence
-from dataclasses import dataclass
+from collections.abc import Callable, Sequence
+from dataclasses import asdict, dataclass, field
 from difflib import unified_diff
 from pathlib import Path
-from typing import Any
+from threading import Lock
+from typing import Literal
 
 import cosmic_ray.plugins
 from cosmic_ray.mutating import mutate_code
+from nearness import rounds
 
 ROOT = Path(__file__).resolve().parent.parent.parent
 KEPT = ROOT / "out" / "mutants"
-_AT_ONCE = 8  # test files measured in one go
-FIRST_TESTS = 60
-"""Tests through one line that a trial runs before all others, the quickest: most mutants are caught by one of them."""
-MOST_SECONDS = 20.0
-"""What the tests through one line may take together beyond those."""
 _COPIED = ("kit", "templates", "tests", "example_notebooks", "pyproject.toml", "README.md", "DEVELOPERS.md")
-_PYTEST = ("-x", "-q", "-m", "not browser", "-p", "no:cacheprovider")
+_PYTEST = ("-q", "-m", "not browser and not slow", "-p", "no:cacheprovider", "--continue-on-collection-errors")
+_NONE = 5  # pytest's word for no tests at all
+_PATIENCE = 30.0  # seconds that a trial may take beyond five times what its files take without the change
 _WARM = """
 import importlib, json, os, sys
 import pytest
-for name in json.loads(sys.argv[1]):
-    try:
-        importlib.import_module(name)
-    except Exception:
-        pass
+
+class Noted:
+    def __init__(self, file):
+        self.file = open(file, "w")
+    def note(self, **row):
+        print(json.dumps(row), file=self.file, flush=True)
+    def pytest_collectreport(self, report):
+        if report.failed:
+            self.note(test=report.nodeid, seconds=0.0, failed=True)
+    def pytest_runtest_logstart(self, nodeid):
+        self.note(test=nodeid, seconds=0.0, failed=False)
+    def pytest_runtest_logreport(self, report):
+        self.note(test=report.nodeid, seconds=report.duration, failed=report.failed)
+    def pytest_sessionfinish(self):
+        own = ("kit", "tests", "conftest", "__main__")
+        self.note(modules=[name for name in list(sys.modules) if name.split(".")[0] not in own and "/" not in name])
+
 for line in sys.stdin:
+    asked = json.loads(line)
+    for name in asked.get("load", ()):
+        try:
+            importlib.import_module(name)
+        except Exception:
+            pass
+    if "load" in asked:
+        continue
     child = os.fork()
     if not child:
         os.setsid()
         null = os.open(os.devnull, os.O_RDWR)
         for stream in (0, 1, 2):
             os.dup2(null, stream)
-        os._exit(int(pytest.main(json.loads(line))))
+        os._exit(int(pytest.main(asked["run"], plugins=[Noted(asked["note"])])))
     print(child, flush=True)
     print(os.waitstatus_to_exitcode(os.waitpid(child, 0)[1]), flush=True)
-"""
-_WATCHED = """
-import coverage, json, os, pytest, sys, time
-cov = coverage.Coverage(data_file=None, source=[os.path.join(os.getcwd(), "kit", os.environ["WATCHED_ROOM"])])
-took = {}
-def pytest_sessionstart(session):
-    cov.start()
-@pytest.hookimpl(wrapper=True)
-def pytest_runtest_protocol(item, nextitem):
-    cov.switch_context(item.nodeid)
-    began = time.perf_counter()
-    try:
-        return (yield)
-    finally:
-        took[item.nodeid] = time.perf_counter() - began
-        cov.switch_context("")
-def pytest_sessionfinish(session):
-    cov.stop()
-    data = cov.get_data()
-    lines = {os.path.relpath(f): {n: [c for c in cs if c] for n, cs in data.contexts_by_lineno(f).items()}
-             for f in data.measured_files()}
-    own = ("kit", "tests", "conftest", "watched_plugin", "__main__", "coverage")
-    modules = [name for name in list(sys.modules) if name.split(".")[0] not in own and "/" not in name]
-    with open("watched.json", "w") as out:
-        json.dump({"took": took, "lines": lines, "modules": modules}, out)
 """
 
 
@@ -97,14 +89,15 @@ class Mutant:
 @dataclass(frozen=True)
 class Tried:
     """What became of a mutant: "caught", "survived", "too long" (counted as caught) after `seconds`; the line as it
-    `was` and as it `becomes`, and how many tests were at hand (`tests`)."""
+    `was` and as it `becomes`, how many test `files` were tried, and the first test that failed (`by`)."""
 
     mutant: Mutant
     outcome: str
     seconds: float
     was: str
     becomes: str
-    tests: int
+    files: int
+    by: str = ""
 
 
 def stamp(*texts: str) -> str:
@@ -112,11 +105,11 @@ def stamp(*texts: str) -> str:
     return hashlib.sha256("\0".join(texts).encode()).hexdigest()[:16]
 
 
-def stamp_of(folder: Path) -> str:
-    """A fingerprint of every file under a folder but those that Python compiled: what is held in texts and data says as
-    much as the tests do."""
-    files = [path for path in sorted(folder.rglob("*")) if path.is_file() and path.suffix != ".pyc"]
-    return stamp(*(path.read_text("utf-8", "replace") for path in files))
+def stamp_of(folder: Path, but: Callable[[Path], bool] = lambda path: False) -> str:
+    """A fingerprint of every file under a folder (or of a file) `but` some and those that Python compiled: what is held
+    in texts and data says as much as the tests do."""
+    files = [path for path in (folder, *sorted(folder.rglob("*"))) if path.is_file() and path.suffix != ".pyc"]
+    return stamp(*(path.read_text("utf-8", "replace") for path in files if not but(path)))
 
 
 def copied(into: Path) -> Path:
@@ -161,90 +154,28 @@ def _environment(tree: Path, **more: str) -> dict[str, str]:
     }
 
 
-def watched(room: str, tree: Path, without: Sequence[str] = ()) -> tuple[dict[str, dict[str, list[str]]], list[str]]:
-    """({module: {line: the tests through it, quickest first}}, the libraries' modules they load) of a room by its own
-    test folder, the test files of the names `without` left out. A test file is measured once, until it, the room or
-    what the folder's tests share changes."""
-    kept = KEPT / f"lines_{room}.json"
-    folder = ROOT / "tests" / room
-    shared = [path.read_text("utf-8") for path in sorted(folder.rglob("*.py")) if not path.name.startswith("test_")]
-    base = stamp(stamp_of(ROOT / "kit" / room), *shared)
-    marks = {
-        path.relative_to(ROOT).as_posix(): stamp(base, path.read_text("utf-8"))
-        for path in folder.rglob("test_*.py")
-        if path.stem not in without
-    }
-    known: dict[str, dict[str, Any]] = json.loads(kept.read_text("utf-8")) if kept.exists() else {}
-    known = {file: seen for file, seen in known.items() if seen.get("of") == marks.get(file)}
-    new = sorted(marks.keys() - known.keys())
-    for some in (new[at : at + _AT_ONCE] for at in range(0, len(new), _AT_ONCE)):
-        for file, seen in _measured(room, tree, some).items():
-            known[file] = {"of": marks[file], **seen}
-        KEPT.mkdir(parents=True, exist_ok=True)
-        kept.write_text(json.dumps(known), "utf-8")
-    took = {test: seconds for seen in known.values() for test, seconds in seen["took"].items()}
-    found: dict[str, dict[str, list[str]]] = {}
-    for seen in known.values():
-        for module, through in seen["lines"].items():
-            for line, tests in through.items():
-                found.setdefault(module, {}).setdefault(line, []).extend(tests)
-    quick = {module: {line: _within(tests, took) for line, tests in at.items()} for module, at in found.items()}
-    return quick, list(dict.fromkeys(name for seen in known.values() for name in seen["modules"]))
+@dataclass(frozen=True)
+class Ran:
+    """One run of test files: how it ended, the tests that failed in their order, the seconds that the tests of each
+    file took, the file it was at last, and the libraries' modules that were loaded."""
 
-
-def _within(tests: Iterable[str], took: Mapping[str, float]) -> list[str]:
-    """The quickest tests: the first of them whatever they take, and more while all together take no longer than
-    `MOST_SECONDS`."""
-    order = sorted(tests, key=took.__getitem__)
-    spent, count = 0.0, 0
-    for count, test in enumerate(order, 1):
-        spent += took[test]
-        if count >= FIRST_TESTS and spent > MOST_SECONDS:
-            break
-    return order[:count]
-
-
-def _measured(room: str, tree: Path, files: Sequence[str]) -> dict[str, dict[str, Any]]:
-    """What `_WATCHED` notes of a room while some of its test files run, file by file."""
-    (tree / "watched_plugin.py").write_text(_WATCHED, "utf-8")
-    command = [part for part in _PYTEST if part != "-x"]
-    done = subprocess.run(
-        [sys.executable, "-m", "pytest", *command, "-p", "watched_plugin", *files],
-        cwd=tree,
-        env=_environment(tree, WATCHED_ROOM=room),
-        capture_output=True,
-        text=True,
-    )
-    if done.returncode != 0:
-        raise SystemExit(f"the tests of {room} fail before any change is made:\n{done.stdout[-3000:]}{done.stderr}")
-    seen: dict[str, Any] = json.loads((tree / "watched.json").read_text("utf-8"))
-    noted: dict[str, dict[str, Any]] = {}
-    for file in files:
-        mine = {test: took for test, took in seen["took"].items() if test.split("::")[0] == file}
-        lines = {
-            module: {line: [test for test in tests if test in mine] for line, tests in through.items()}
-            for module, through in seen["lines"].items()
-        }
-        noted[file] = {"took": mine, "lines": lines, "modules": seen["modules"]}
-    return noted
-
-
-def whole_folder(module: str, without: Sequence[str] = ()) -> list[str]:
-    """The test files of the nearest folder but those `without`, that of the module's own name first."""
-    folder = folder_of(module)
-    own = sorted(folder.glob(f"test_{Path(module).stem}*.py"))
-    rest = [path for path in sorted(folder.glob("test_*.py")) if path not in own]
-    return [str(path.relative_to(ROOT)) for path in (*own, *rest) if path.stem not in without]
+    end: Literal["passed", "failed", "late"]
+    failed: tuple[str, ...]
+    seconds: dict[str, float]
+    last: str
+    modules: tuple[str, ...]
 
 
 class Bench:
     """A copy of the tree at `folder`, and a process that has the libraries (not the kit) loaded and splits off a child
-    for each trial: loading them anew takes longer than most trials."""
+    for each run: loading them anew takes longer than most trials."""
 
-    def __init__(self, folder: Path, modules: Sequence[str]) -> None:
+    def __init__(self, folder: Path) -> None:
         self.folder = folder
+        self._note = folder / "noted.jsonl"
+        self._loaded: set[str] = set()
         self._warm = subprocess.Popen(
-            [sys.executable, "-c", _WARM, json.dumps(modules)],
+            [sys.executable, "-c", _WARM],
             cwd=folder,
             env=_environment(folder),
             stdin=subprocess.PIPE,
@@ -253,17 +184,41 @@ class Bench:
             text=True,
         )
 
-    def passes(self, tests: list[str], most: float) -> bool | None:
-        """Whether the tests pass in the tree as it is; None where they take more than `most` seconds."""
-        assert self._warm.stdin is not None and self._warm.stdout is not None
-        self._warm.stdin.write(json.dumps([*_PYTEST, *tests]) + "\n")
-        self._warm.stdin.flush()
+    def load(self, modules: Sequence[str]) -> None:
+        """Loads libraries' modules for the runs to come."""
+        new = [name for name in modules if name not in self._loaded]
+        if new:
+            self._loaded |= set(new)
+            self._ask({"load": new})
+
+    def run(self, files: Sequence[str], most: float, *options: str) -> Ran:
+        """Runs test files in the tree as it stands, for `most` seconds."""
+        self._note.unlink(missing_ok=True)
+        self._ask({"run": [*_PYTEST, *options, *files], "note": str(self._note)})
+        assert self._warm.stdout is not None
         child = int(self._warm.stdout.readline())
         late = not select.select([self._warm.stdout], [], [], most)[0]
         if late:
             os.killpg(child, signal.SIGKILL)
         code = int(self._warm.stdout.readline())
-        return None if late else code == 0
+        rows = [json.loads(row) for row in self._note.read_text("utf-8").splitlines()] if self._note.exists() else []
+        tests = [row for row in rows if "test" in row]
+        seconds: dict[str, float] = {}
+        for row in tests:
+            file = row["test"].split("::")[0]
+            seconds[file] = seconds.get(file, 0.0) + row["seconds"]
+        return Ran(
+            "late" if late else "passed" if code in (0, _NONE) else "failed",
+            tuple(dict.fromkeys(row["test"] for row in tests if row["failed"])),
+            seconds,
+            tests[-1]["test"].split("::")[0] if tests else "",
+            tuple(name for row in rows for name in row.get("modules", ())),
+        )
+
+    def _ask(self, what: dict[str, object]) -> None:
+        assert self._warm.stdin is not None
+        self._warm.stdin.write(json.dumps(what) + "\n")
+        self._warm.stdin.flush()
 
     def close(self) -> None:
         """Ends the process."""
@@ -271,77 +226,127 @@ class Bench:
         self._warm.communicate()
 
 
-def tried(
-    mutant: Mutant,
-    bench: Bench,
-    lines: dict[str, dict[str, list[str]]],
-    most: float,
-    thorough: bool,
-    without: Sequence[str] = (),
-) -> Tried:
-    """Makes the change in the copy of the tree, runs the tests through its line there, and takes it back."""
+@dataclass(frozen=True)
+class Untouched:
+    """What a test file does in the tree as it is: its fingerprint with that of the tree (`of`), the `seconds` its tests
+    take, and what `fails` ("" where it passes)."""
+
+    of: str
+    seconds: float
+    fails: str
+
+
+class Unchanged:
+    """What test files do in the tree as it is, each run once for it and kept from slice to slice. One that takes more
+    than `most` seconds counts as failing."""
+
+    def __init__(self, most: float) -> None:
+        self._most = most
+        self._kept = KEPT / "unchanged.json"
+        rows = json.loads(self._kept.read_text("utf-8")) if self._kept.exists() else {}
+        self._known = {file: Untouched(**row) for file, row in rows.items()}
+        self._tree = stamp(*(stamp_of(ROOT / name, _is_test_file) for name in _COPIED))
+        self._lock = Lock()
+
+    def seconds(self, file: str) -> float:
+        """What a file took when it last ran without a change, in this tree or an older; infinite if it never did."""
+        return self._known[file].seconds if file in self._known else math.inf
+
+    def sound(self, files: Sequence[str], bench: Bench) -> list[str]:
+        """Those of some test files that pass in the tree as it is, which is how `bench` must stand now."""
+        with self._lock:
+            new = [file for file in files if self._of(file) is None]
+            if new:
+                self._learn(new, bench)
+            return [file for file in files if (found := self._of(file)) is not None and not found.fails]
+
+    def failing(self) -> dict[str, str]:
+        """{file: what fails there} of every file that was run in this tree and does not pass."""
+        return {
+            file: one.fails
+            for file, one in self._known.items()
+            if (ROOT / file).exists() and self._of(file) and one.fails
+        }
+
+    def _mark(self, file: str) -> str:
+        return stamp(self._tree, (ROOT / file).read_text("utf-8"))
+
+    def _of(self, file: str) -> Untouched | None:
+        found = self._known.get(file)
+        return found if found is not None and found.of == self._mark(file) else None
+
+    def _learn(self, files: Sequence[str], bench: Bench) -> None:
+        ran = bench.run(files, self._most)
+        bench.load(ran.modules)
+        dumb = ran.end == "failed" and not ran.failed
+        if (dumb or ran.end == "late") and len(files) > 1:  # nobody knows which is to blame
+            for file in files:
+                self._learn([file], bench)
+            return
+        for file in files:
+            fails = next((test for test in ran.failed if test.split("::")[0] == file), "")
+            if ran.end == "late":
+                fails = f"{file} takes more than {self._most:.0f} s"
+            elif dumb:
+                fails = f"{file} ends without a word"
+            seconds = self._most if ran.end == "late" else ran.seconds.get(file, 0.0)
+            self._known[file] = Untouched(self._mark(file), seconds, fails)
+        KEPT.mkdir(parents=True, exist_ok=True)
+        self._kept.write_text(json.dumps({file: asdict(one) for file, one in sorted(self._known.items())}), "utf-8")
+
+
+def _is_test_file(path: Path) -> bool:
+    return path.name.startswith("test_") and path.suffix == ".py"
+
+
+@dataclass(frozen=True)
+class Reach:
+    """How far a trial goes: test files farther than near ones as long as all together take no more than `within`
+    seconds, and none that takes longer alone; all of them where it is `thorough`. No run longer than `most` seconds;
+    files of the names `without` left out."""
+
+    within: float
+    most: float
+    thorough: bool = False
+    without: tuple[str, ...] = field(default=())
+
+
+def tried(mutant: Mutant, bench: Bench, unchanged: Unchanged, reach: Reach) -> Tried:
+    """Makes the change in the copy of the tree, runs the test files nearest to it until one fails; takes it back."""
     target = bench.folder / mutant.module
     before = target.read_text("utf-8")
     after, was, becomes = changed(mutant, before)
-    through = lines.get(mutant.module, {}).get(str(mutant.line))
-    near = through or near_by(before, mutant.line, lines.get(mutant.module, {}))
-    rounds = [near[:FIRST_TESTS], near[FIRST_TESTS:]]
-    if thorough:
-        rounds = [[file] for file in whole_folder(mutant.module, without)]
-    rounds = [tests for tests in rounds if tests]
-    tests = sum(map(len, rounds))
-    if not tests:
-        return Tried(mutant, "survived", 0.0, was, becomes, 0)
-    began = time.monotonic()
-    target.write_text(after, "utf-8")
-    _forget(target)
-    try:
-        passed = bench.passes(rounds[0], most)
-        for others in rounds[1:]:
-            # Many tests may be late without the change as well: only those that fail in time have noticed it.
-            passed = passed and bench.passes(others, most) is not False
-    finally:
-        target.write_text(before, "utf-8")
+    began, spent, count = time.monotonic(), 0.0, 0
+    for some in rounds(ROOT, mutant.module, unchanged.seconds, reach.without):
+        left = math.inf if some.near or reach.thorough else reach.within - spent
+        longest = math.inf if reach.thorough else reach.within
+        sound = unchanged.sound([f for f in some.files if _fits(unchanged.seconds(f), left, longest)], bench)
+        files: list[str] = []
+        for file in sound:
+            took = unchanged.seconds(file)
+            if took <= min(left, longest):
+                files.append(file)
+                left, spent = left - took, spent + took
+        if not files:
+            continue
+        count += len(files)
+        target.write_text(after, "utf-8")
         _forget(target)
-    outcome = {True: "survived", False: "caught", None: "too long"}[passed]
-    return Tried(mutant, outcome, time.monotonic() - began, was, becomes, tests)
+        try:
+            usual = sum(map(unchanged.seconds, files))
+            ran = bench.run(files, min(reach.most, _PATIENCE + 5 * usual), "-x")
+        finally:
+            target.write_text(before, "utf-8")
+            _forget(target)
+        if ran.end != "passed":
+            outcome, by = ("too long", ran.last) if ran.end == "late" else ("caught", (*ran.failed, "on loading")[0])
+            return Tried(mutant, outcome, time.monotonic() - began, was, becomes, count, by)
+    return Tried(mutant, "survived", time.monotonic() - began, was, becomes, count)
 
 
-def near_by(source: str, line: int, through: dict[str, list[str]]) -> list[str]:
-    """The tests for a line that none is noted for. Within a statement of several lines those through the others; of a
-    constant those through the lines that name it, of a function's default those through the function, of what else runs
-    on import alone (a function that makes fields or rules) those through the module. None for a line that never runs.
-    """
-    tree = ast.parse(source)
-    around = [n for n in ast.walk(tree) if isinstance(n, ast.stmt) and n.lineno <= line <= (n.end_lineno or 0)]
-    whole = max(around, key=lambda n: (n.lineno, -(n.end_lineno or 0)), default=None)
-    if whole is None:
-        return []
-    body = getattr(whole, "body", None)
-    own = range(whole.lineno, body[0].lineno if body else (whole.end_lineno or 0) + 1)
-    found = _through(own, through)
-    if found:
-        return found
-    inside = [n for n in around if isinstance(n, ast.FunctionDef)]
-    if any(node.body[0].lineno <= line for node in inside) and not any(str(at) in through for at in own):
-        return []
-    lines: set[int] = set()
-    if inside:
-        lines = set(range(inside[-1].lineno, (inside[-1].end_lineno or 0) + 1))
-    else:
-        targets = [
-            t for n in around for t in (n.targets if isinstance(n, ast.Assign) else [getattr(n, "target", None)])
-        ]
-        names = {t.id for t in targets if isinstance(t, ast.Name)}
-        for node in ast.walk(tree):
-            named = getattr(node, "id", "") if isinstance(node, ast.Name) else getattr(node, "attr", "")
-            if named in names and node.lineno != line:  # type: ignore[attr-defined]
-                lines.add(node.lineno)  # type: ignore[attr-defined]
-    return _through(lines, through) or list(dict.fromkeys(test for tests in through.values() for test in tests))
-
-
-def _through(lines: Iterable[int], through: dict[str, list[str]]) -> list[str]:
-    return list(dict.fromkeys(test for at in sorted(lines) for test in through.get(str(at), ())))
+def _fits(seconds: float, left: float, longest: float) -> bool:
+    """Whether a file is worth a look: one that never ran is, as long as there is any time."""
+    return left > 0 if math.isinf(seconds) else seconds <= min(left, longest)
 
 
 def _forget(module: Path) -> None:

@@ -10,7 +10,7 @@ from kit.blocks import bodice_block
 from kit.body.chart import workshop_chart
 from kit.geometry import Line, Path, Point, Vector
 from kit.lesson.bench import BenchPiece, opened
-from kit.lesson.hand import HandMove, carried_out, right_angles, square_sign
+from kit.lesson.hand import HandMove, carried_out, ends_of, right_angles, square_sign
 from kit.lesson.lesson import Lesson
 from kit.lesson.pattern import Pattern, StepRecord
 from kit.piece.piece import Piece
@@ -109,6 +109,33 @@ def test_what_is_only_computed_with_is_no_move() -> None:
     moves = carried_out(here.hand, [raised.point])
     assert [(m.kind, m.name) for m in moves] == [("mark", "raised_tip")]
     assert len(here.hand) == 3
+
+
+def test_the_place_where_a_pocket_is_laid_is_a_move() -> None:
+    lesson = Lesson("Bodice", start=bodice_block)
+
+    @lesson.step("Draw the pocket", makes="pocket")
+    def draw_pocket(pocket):
+        """Rule."""
+        a, b, c, d = (pocket.place(x * cm, y * cm) for x, y in ((0, 0), (4, 0), (4, 5), (0, 5)))
+        pocket.draw(low=a.to(b), right=b.to(c), top=c.to(d), left=d.to(a))
+
+    @lesson.step("Lay it on")
+    def lay_on(front, pocket):
+        """Lay."""
+        front.shoulder_tip.down(2 * cm)  # leads to nothing
+        front.placement("pocket_place", pocket, at=front.centre_waist.up(8 * cm).out(3 * cm))
+
+    moves = [move for move in lesson.work().steps[-1].moves if move.piece == "front"]
+    across = moves[-1].end
+    assert [(m.kind, m.name) for m in moves] == [("mark", ""), ("mark", "")]
+    assert moves[0].end.distance(across) == pytest.approx(30.0) and moves[0].start.y == pytest.approx(across.y - 80.0)
+
+
+def test_the_ends_of_a_run_of_curves_are_told_once_each() -> None:
+    a, b, c, d, e = (Point(x, 0) for x in (0, 10, 20, 30, 40))
+    assert ends_of([Line(a, b), Line(b, c), Line(d, e), Line(e, a)]) == [a, b, c, d, e]
+    assert ends_of([]) == []
 
 
 def test_a_measure_along_a_line_has_no_square_and_one_off_it_has() -> None:

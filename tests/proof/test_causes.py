@@ -7,8 +7,10 @@ from dataclasses import replace
 import pytest
 
 from kit import Lesson, blank_paper, cm
+from kit.lesson.bench import BenchPiece
 from kit.proof.causes import Moves, parameters_of
 from kit.proof.finding import Finding
+from kit.units import Length
 
 
 def finding(**more: object) -> Finding:
@@ -18,7 +20,7 @@ def finding(**more: object) -> Finding:
 @pytest.fixture(scope="module")
 def lesson() -> Lesson:
     lesson = Lesson("Napkin", start=blank_paper, units="cm")
-    for name in ("width", "height", "turn", "spare"):
+    for name in ("width", "height", "turn", "spare", "narrow", "long"):
         lesson.length(name, 20 * cm, least=5 * cm, most=60 * cm)
 
     @lesson.step("Draw the bottom and the side", makes="front")
@@ -38,10 +40,25 @@ def lesson() -> Lesson:
         """Allow."""
         front.allow(bottom=turn, one_side=1 * cm, top=1 * cm, other_side=1 * cm)
 
+    @lesson.step("Draw an edging", makes="edging")  # its name comes before "front" and shares the names of edges
+    def fourth(edging, narrow):
+        """Rule."""
+        squared(edging, narrow)
+
+    @lesson.step("Draw a tie", makes="tie")  # and one that comes after
+    def fifth(tie, long):
+        """Rule."""
+        squared(tie, long)
+
     return lesson
 
 
-ORDER = ("spare", "turn", "height", "width")
+def squared(piece: BenchPiece, size: Length) -> None:
+    a, b, c, d = (piece.place(x, y) for x, y in ((0, 0), (size, 0), (size, size), (0, size)))
+    piece.draw(bottom=a.to(b), one_side=b.to(c), top=c.to(d), other_side=d.to(a))
+
+
+ORDER = ("spare", "turn", "height", "width", "narrow", "long")
 
 
 @pytest.mark.parametrize(
@@ -55,6 +72,9 @@ ORDER = ("spare", "turn", "height", "width")
         ({"piece": "front", "edge": "top"}, ("height", "width")),
         ({"piece": "front"}, ("height", "width")),
         ({"piece": "back", "edge": "bottom"}, ()),
+        ({"piece": "edging"}, ("narrow",)),
+        ({"piece": "edging", "edge": "bottom"}, ("narrow",)),
+        ({"piece": "tie", "edge": "other_side"}, ("long",)),
         ({"step": "nowhere"}, ()),
         ({}, ()),
     ],
