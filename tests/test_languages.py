@@ -33,8 +33,11 @@ OTHERS = [code for code in languages() if code != "en"]
 SAME = re.compile(r"\W*(?:\{[^}]*\}|[A-Z0-9×·%.,:;()\[\]\s/–-]|lessonkit \w+|`[^`]*`)*\W*")
 
 
-CHOOSING = {"phrase-title": {"small", "given"}, "phrase-two": {"sound"}}
-"""Values the code gives with which a language chooses, or not, as it writes titles and joins words."""
+CHOOSING = {"phrase-title": {"small", "given"}, "phrase-two": {"sound"}} | {
+    f"fit-{name}_text": {"known"} for name in ("full_bust", "small_bust", "let_out_sides", "take_in_sides")
+}
+"""Values the code gives with which a language chooses, or not, as it writes titles, joins words and tells half of a
+difference."""
 
 
 class Places(Visitor):

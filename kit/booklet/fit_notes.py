@@ -12,7 +12,6 @@ from kit.booklet.forms import Form
 from kit.booklet.model import FitNote
 from kit.booklet.pictures import Inks, picture
 from kit.errors import KitError
-from kit.language import say
 from kit.lesson.fit_change import FIT_CHANGES, Altered, FitChange, altered, has_sleeve
 from kit.lesson.pattern import Pattern
 from kit.picture.fit_change import fit_drawing
@@ -28,7 +27,7 @@ def fit_notes(pattern: Pattern, form: Form, inks: Inks) -> tuple[FitNote, ...]:
             continue
         before, result = made
         drawn = picture(fit_drawing(before, result, change.title), f"fit-{name}", form.fit, inks)
-        how = change.told(say("fit.the_difference"), sleeve=has_sleeve(before.values()))
+        how = change.told(sleeve=has_sleeve(before.values()))
         found.append(FitNote(f"fit-{name}", change.title, how, drawn))
     return tuple(found)
 

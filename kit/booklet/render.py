@@ -13,6 +13,7 @@ from weasyprint.document import Document
 from weasyprint.text.fonts import FontConfiguration
 
 from kit.booklet.drawn_apart import taken_out
+from kit.booklet.evened import wanted_breaks
 from kit.booklet.fetch import FONT_SCHEME, LessonFolder
 from kit.booklet.fetcher import Fetcher
 from kit.booklet.tagging import finish
@@ -24,14 +25,22 @@ if TYPE_CHECKING:
 
 def document(html: str, lesson: LessonFolder, style: str = "", look: BookTheme | None = None) -> Document:
     """The page laid out, not written yet. Reads only inside the lesson's folder; `style` is CSS added to the booklet's
-    own."""
+    own. Where a page comes out mostly white that may have more, it is laid out once more (kit/booklet/evened.py)."""
     fetcher = Fetcher(lesson, font_files(look))
     fonts = FontConfiguration()
     logging.getLogger("weasyprint").setLevel(logging.ERROR)
     faces = CSS(string=_font_faces(look), url_fetcher=fetcher, font_config=fonts)
     sheets = [faces, CSS(string=style, url_fetcher=fetcher)] if style else [faces]
     page = _page(html, lesson.folder.as_uri() + "/", fetcher)
-    return page.render(stylesheets=sheets, font_config=fonts, pdf_variant="pdf/ua-1")
+    kept: dict[str, object] = {}  # pictures that were read, for the second time
+    laid = page.render(stylesheets=sheets, font_config=fonts, pdf_variant="pdf/ua-1", cache=kept)
+    breaks = wanted_breaks(laid.pages, page.etree_element)
+    if not breaks:
+        return laid
+    for element in breaks:
+        element.set("class", f"{element.get('class', '')} new-page".strip())
+    page.wrapper_element = ElementWrapper.from_html_root(page.etree_element, content_language=None)
+    return page.render(stylesheets=sheets, font_config=fonts, pdf_variant="pdf/ua-1", cache=kept)
 
 
 def _page(html: str, base: str, fetcher: Fetcher) -> HTML:

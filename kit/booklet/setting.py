@@ -6,6 +6,7 @@ here, and `tests/booklet/test_paging.py` compares both on the finished page.
 
 from __future__ import annotations
 
+import re
 from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass, replace
 from functools import cached_property
@@ -31,6 +32,7 @@ _FRAME = 5.0  # mm that the frame of a picture adds to its height
 _AFTER, _BETWEEN = 7.0, 4.5  # mm under a step, between its operations
 _HEAD = 1.32  # size of a step's title, in the size of the text
 _CAPTION = 4.6
+_BLOCK = re.compile(r"<(h[1-6]|p|li|pre)\b[^>]*>(.*?)</\1>", re.DOTALL)
 
 
 Fill = Callable[[str, Sequence[tuple[str, float, str]], str], Markup]
@@ -79,6 +81,21 @@ class Setter:
         height = sum(lines(part, measure, self.form.size * size) * self._line(size) for part in found)
         return height + 0.55 * self.form.size * size * MM * len(found)
 
+    def written_height(self, html: Markup, measure: float) -> float:
+        """Height in mm of a teacher's words: paragraphs, points of a list, and headings with the space over all but the
+        first of them."""
+        height, at = 0.0, 0
+        for found in _BLOCK.finditer(html):
+            height += self.text_height(Markup(html[at : found.start()]).striptags(), measure)
+            text, at = Markup(found[2]).striptags(), found.end()
+            if found[1].startswith("h"):
+                size = self.form.size * (1.2 if found[1] in ("h1", "h2", "h3") else 1.0)
+                space = (1.4 if height else 0.4) * size * MM
+                height += lines(text, measure, size, SERIF) * size * 1.22 * MM + space
+            else:
+                height += self.text_height(text, measure)
+        return height + self.text_height(Markup(html[at:]).striptags(), measure)
+
     def part_head(self, title: str) -> float:
         """Height in mm of the heading of a part."""
         size = self.form.size * 2
@@ -111,8 +128,7 @@ class Setter:
 
     def words(self, html: Markup) -> Planned:
         """A teacher's words between steps."""
-        plain = str(html.striptags())
-        height = self.text_height(plain, min(self.form.measure, 140.0)) + 5.0
+        height = self.written_height(html, min(self.form.measure, 140.0)) + 5.0
 
         def block(placed: Sequence[Placing]) -> Words:
             return Words(html, placed[0].breaks)
@@ -135,7 +151,7 @@ class Setter:
         text = self.fill(record.text, record.values, f"step {record.title}")
         photos, marks = self.photos_of(record.key), self.marks_of(record.key)
         measure = form.measure - self._indent() - (0.0 if across else form.picture_width + 6.0)
-        written = self.text_height(str(text.striptags()), measure) + self._numbers_height(len(values), not across)
+        written = self.written_height(text, measure) + self._numbers_height(len(values), not across)
         fixed = self._head_height(record.title) + _AFTER + self._extras_height(photos, marks)
         row = self._row([growth], room, _FRAME)
         unit = Unit(fixed + written + 3.0, (row,)) if across else Unit(fixed, (row,), written)
@@ -159,7 +175,7 @@ class Setter:
         time = about_minutes(minutes) if minutes else ""
         photos, marks = self.photos_of(record.key), self.marks_of(record.key)
         parts = [self._operation(record, i, f"sew{count}-{i}") for i in range(len(record.operations))]
-        teacher = self.text_height(str(text.striptags()), self.form.measure - self._indent()) + 3.0 if text else 0.0
+        teacher = self.written_height(text, self.form.measure - self._indent()) + 3.0 if text else 0.0
         extras = self._extras_height(photos, marks)
         units = [part.unit for part in parts] or [Unit(0.0)]
         first, last = units[0], units[-1]

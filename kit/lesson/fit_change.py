@@ -58,12 +58,13 @@ class FitChange:
         """What it is called, in the language spoken."""
         return say(f"fit.{self.name}")
 
-    def told(self, amount: str, *, sleeve: bool = True) -> str:
-        """How it is done by hand, `amount` being what is said of how much; also on the `sleeve`, where there is one
-        that follows."""
+    def told(self, amount: str = "", *, sleeve: bool = True) -> str:
+        """How it is done by hand, `amount` being what is said of how much ("": as much as the body asks for, which a
+        language may say in other words where half of it is meant); also on the `sleeve`, where there is one that
+        follows."""
         kind = self.name.split("_")[0]
         key = f"{kind}_text" if kind in ("lengthen", "shorten") else f"{self.name}_text"
-        text = say(f"fit.{key}", amount=amount)
+        text = say(f"fit.{key}", amount=amount or say("fit.the_difference"), known="yes" if amount else "no")
         return f"{text} {say(f'fit.{self.name}_sleeve')}" if sleeve and self.name in _SLEEVE_FOLLOWS else text
 
     def parameter(self, default: float = 0.0) -> Parameter:

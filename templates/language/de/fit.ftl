@@ -41,8 +41,14 @@ fit-lengthen_text = Alle Teile, die hier zusammengenäht werden, auf der Linie z
 fit-shorten_text = In alle Teile, die hier zusammengenäht werden, auf der Linie zum Kürzen quer eine Falte legen, die insgesamt { $amount } wegnimmt. Der Fadenlauf bleibt eine Linie. Bruch und gerade Nähte mit dem Lineal von Ende zu Ende nachzeichnen, gebogene Nähte glatt über die Falte.
 fit-long_rise_text = Vorder- und Rückenteil zwischen Taille und Hüfte auf der Linie zum Verlängern quer durchschneiden und um { $amount } auseinanderschieben. Schrittnaht und Seitennaht glatt über die Lücke zeichnen.
 fit-short_rise_text = In Vorder- und Rückenteil zwischen Taille und Hüfte auf der Linie zum Kürzen quer eine Falte legen, die { $amount } wegnimmt. Schrittnaht und Seitennaht glatt über die Falte zeichnen.
-fit-full_bust_text = Das Vorderteil von der Unterkante bis zum Brustpunkt und weiter zum Armloch aufschneiden (ohne Brustabnäher bis zur Schultermitte). Dort nicht durchschneiden: Das ist der Drehpunkt. Einen Brustabnäher bis zum Brustpunkt aufschneiden. Den Schnitt am Brustpunkt um die Hälfte dieses Maßes öffnen: { $amount }; darunter bleibt er gleich breit, der Brustabnäher wird von selbst breiter. Die Mitte unter der Brust quer durchschneiden und senken, bis die Unterkanten auf einer Höhe liegen. Die Abnäher neu zum Brustpunkt zeichnen.
-fit-small_bust_text = Das Vorderteil von der Unterkante bis zum Brustpunkt und weiter zum Armloch aufschneiden (ohne Brustabnäher bis zur Schultermitte), einen Brustabnäher bis zum Brustpunkt. Den Schnitt am Brustpunkt um die Hälfte dieses Maßes übereinanderlegen: { $amount }; darunter gleich breit, der Brustabnäher wird von selbst schmaler. Die Mitte unter der Brust quer durchschneiden und übereinanderlegen, bis die Unterkanten auf einer Höhe liegen. Die Abnäher neu zum Brustpunkt zeichnen.
+fit-full_bust_text = Das Vorderteil von der Unterkante bis zum Brustpunkt und weiter zum Armloch aufschneiden (ohne Brustabnäher bis zur Schultermitte). Dort nicht durchschneiden: Das ist der Drehpunkt. Einen Brustabnäher bis zum Brustpunkt aufschneiden. Den Schnitt am Brustpunkt um { $known ->
+    [yes] die Hälfte von { $amount }
+   *[no] den halben Unterschied
+    } öffnen; darunter bleibt er gleich breit, der Brustabnäher wird von selbst breiter. Die Mitte unter der Brust quer durchschneiden und senken, bis die Unterkanten auf einer Höhe liegen. Die Abnäher neu zum Brustpunkt zeichnen.
+fit-small_bust_text = Das Vorderteil von der Unterkante bis zum Brustpunkt und weiter zum Armloch aufschneiden (ohne Brustabnäher bis zur Schultermitte), einen Brustabnäher bis zum Brustpunkt. Den Schnitt am Brustpunkt um { $known ->
+    [yes] die Hälfte von { $amount }
+   *[no] den halben Unterschied
+    } übereinanderlegen, darunter ebenso breit; der Brustabnäher wird von selbst schmaler. Die Mitte unter der Brust quer durchschneiden und übereinanderlegen, bis die Unterkanten auf einer Höhe liegen. Die Abnäher neu zum Brustpunkt zeichnen.
 fit-full_seat_text = Das Rückenteil über der stärksten Stelle des Gesäßes von der Mitte zur Seite aufschneiden und an der Mitte um { $amount } öffnen; die Seite ist der Drehpunkt. Die Mitte glatt zeichnen, am Bruch gerade; was die Taille gewinnt, kommt in den Abnäher neben der Mitte.
 fit-flat_seat_text = Über der stärksten Stelle des Gesäßes einen Keil aus dem Rückenteil falten: { $amount } an der Mitte, nichts an der Seite. Die Mitte glatt zeichnen, am Bruch gerade; was die Taille verliert, kommt aus dem Abnäher neben der Mitte.
 fit-sway_back_text = Im Rücken an der Mitte der Taille { $amount } wegnehmen, zur Seitennaht auf nichts auslaufend: die Taillenkante dort in das Teil hinein zeichnen oder, wenn das Teil unter der Taille weitergeht, einen Keil ausfalten; die Mitte bleibt gerade. Abnäher behalten ihre Breite.
@@ -56,9 +62,15 @@ fit-square_shoulder_sleeve = Der Ärmel passt weiter.
 fit-forward_shoulder_text = Am Vorderteil an der Schulterspitze { $amount } wegnehmen, zum Hals auf nichts auslaufend, und am Rückenteil ebenso viel zugeben.
 fit-forward_shoulder_sleeve = Am Ärmel die Marke für die Schulternaht um ebenso viel nach vorn setzen.
 fit-full_upper_arm_text = Den Ärmel der Länge nach in der Mitte und quer am Oberarm aufschneiden. Am Oberarm insgesamt um { $amount } öffnen; Handgelenk, Kugelspitze und beide Armlochpunkte sind Drehpunkte. Kugel, Ärmelnähte und Handgelenk behalten ihre Länge, die Kugel wird flacher.
-fit-let_out_sides_text = Die Seitennähte von Vorder- und Rückenteil weiter außen zeichnen, jede um ein Viertel dieses Maßes: { $amount }, in ganzer Länge.
+fit-let_out_sides_text = Die Seitennähte von Vorder- und Rückenteil in ganzer Länge weiter außen zeichnen, jede um ein Viertel { $known ->
+    [yes] von { $amount }
+   *[no] des Unterschieds
+    }.
 fit-let_out_sides_sleeve = Den Ärmel an den Ärmelnähten erweitern, bis die Kugel wieder ins Armloch passt.
-fit-take_in_sides_text = Die Seitennähte von Vorder- und Rückenteil weiter innen zeichnen, jede um ein Viertel dieses Maßes: { $amount }, in ganzer Länge.
+fit-take_in_sides_text = Die Seitennähte von Vorder- und Rückenteil in ganzer Länge weiter innen zeichnen, jede um ein Viertel { $known ->
+    [yes] von { $amount }
+   *[no] des Unterschieds
+    }.
 fit-take_in_sides_sleeve = Den Ärmel an den Ärmelnähten verschmälern, bis die Kugel wieder ins Armloch passt.
 fit-lower_underarm_text = Den Armlochpunkt an den Seitennähten von Vorder- und Rückenteil um { $amount } tiefer markieren und das Armloch dorthin zeichnen.
 fit-lower_underarm_sleeve = Die Armlochpunkte des Ärmels auf den Ärmelnähten senken, bis die Kugel wieder ins Armloch passt.
