@@ -90,7 +90,8 @@ class Setter:
             text, at = Markup(found[2]).striptags(), found.end()
             if found[1].startswith("h"):
                 size = self.form.size * (1.2 if found[1] in ("h1", "h2", "h3") else 1.0)
-                space = (1.4 if height else 0.4) * size * MM
+                # The space over it and that after a paragraph are one, the larger of them.
+                space = (1.4 * size - 0.55 * self.form.size if height else 0.4 * size) * MM
                 height += lines(text, measure, size, SERIF) * size * 1.22 * MM + space
             else:
                 height += self.text_height(text, measure)

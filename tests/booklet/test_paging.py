@@ -3,21 +3,23 @@
 from __future__ import annotations
 
 import itertools
-from pathlib import Path
 
 import pytest
 import weasyprint.formatting_structure.boxes as boxes_of
 from hypothesis import given, settings
 from hypothesis import strategies as st
+from markupsafe import Markup
 
 from kit.booklet.compose import compose
 from kit.booklet.fetch import LessonFolder
 from kit.booklet.forms import FORMS, PX
 from kit.booklet.handover import DRAFTED
-from kit.booklet.html import to_html
+from kit.booklet.html import environment, to_html
 from kit.booklet.paging import LEAST, MOST, Tall, Unit, share_out
 from kit.booklet.render import document
 from kit.booklet.run_notebook import read_notebook, run_notebook
+from kit.booklet.setting import Setter
+from kit.booklet.theme_file import BookTheme
 from kit.proof import prove
 from kit.resources import examples
 
@@ -128,17 +130,47 @@ def boxes(page, wanted):
     return found
 
 
+WORDS = """<p>Words that open a chapter. They take more than one line of a page this wide, and so they are broken once
+or twice, as the page breaks them.</p><h3>Try it</h3><p>Draft it for a friend.</p><p>And once more.</p>"""
+
+
+@pytest.mark.parametrize("form", ["a4", "a5", "a4-large"])
+def test_a_heading_among_words_is_reckoned_with_its_space(form, tmp_path):
+    form = FORMS[form]
+    style = environment().get_template("booklet.css.j2").render(form=form, look=BookTheme())
+    room = f"@page {{ size: {form.width}mm {form.height}mm; margin: {form.top}mm {form.outer}mm }}"
+    page = f'<html><head><title>x</title></head><body><div class="words">{WORDS}</div></body></html>'
+    (made,) = document(page, LessonFolder(tmp_path), style + room).pages
+    ((_, real, _),) = boxes(made, {"words"})
+    setter = Setter(None, form, None, None, None, None, None, None)  # what is reckoned of words asks for the form alone
+    reckoned = setter.written_height(Markup(WORDS), min(form.measure, 140.0))
+    assert real <= reckoned <= real + 0.25 * form.size  # mm: the space after the last paragraph is reckoned too
+
+
+BUYERS = [
+    ("harbour_jacket", "a4", 0.85),
+    ("tideline_wrap_top", "a5", 0.85),
+    ("dune_skirt", "a4", 0.0),
+    ("slack_water_trousers", "a4", 0.0),
+    ("oyster_apron", "a4", 0.0),
+]
+"""Lessons and forms that are set for buyers, and how full, in the mean, the pages of their steps are at least."""
+
+
+@pytest.fixture(scope="module", params=BUYERS, ids=lambda given: f"{given[0]}-{given[1]}")
+def laid(request):
+    """Pages of a buyers' booklet, their form, and the least mean of its steps' pages. One is kept at a time."""
+    lesson, key, mean = request.param
+    path, form = examples() / f"{lesson}.ipynb", FORMS[key]
+    ran = run_notebook(read_notebook(path), path.parent, name=path.name, units="cm", sizes=(DRAFTED,))
+    folder = LessonFolder(path.parent)
+    book = compose(ran.handover, ran.notebook, folder, prove(ran.handover.pattern), form, audience="buyers")
+    return document(to_html(book, form), folder).pages, form, mean
+
+
 @pytest.mark.slow
-@pytest.mark.parametrize(
-    ("lesson", "form", "mean"),
-    [("harbour_jacket", "a4", 0.85), ("tideline_wrap_top", "a5", 0.85)],
-)
-def test_steps_stay_whole_and_their_pages_are_full(lesson, form, mean):
-    path = examples() / f"{lesson}.ipynb"
-    ran = run_notebook(read_notebook(path), path.parent, name=path.name)
-    folder = LessonFolder(Path(path).parent)
-    html = to_html(compose(ran.handover, ran.notebook, folder, form=FORMS[form]), FORMS[form])
-    set_pages = document(html, folder).pages
+def test_steps_stay_whole_and_their_pages_are_full(laid):
+    set_pages, form, mean = laid
     feet = {}
     for number, page in enumerate(set_pages, 1):
         for element, _, foot in boxes(page, {"step", "operation"}):
@@ -147,11 +179,10 @@ def test_steps_stay_whole_and_their_pages_are_full(lesson, form, mean):
             feet.setdefault(number, []).append((element, foot))
     seen = [id(element) for found in feet.values() for element, _ in found]
     assert len(seen) == len(set(seen)), "a step or operation is split over two pages"
-    depth = FORMS[form].depth
-    full = [max(foot for _, foot in found) - FORMS[form].top for found in feet.values()]
+    full = [max(foot for _, foot in found) - form.top for found in feet.values()]
     # The last pages of a part may be short, and on A5 a page with one wide picture.
-    assert sum(filled > 0.8 * depth for filled in full) >= 0.7 * len(full)
-    assert sum(full) / len(full) > mean * depth
+    assert sum(filled > 0.8 * form.depth for filled in full) >= 0.7 * len(full) or not mean
+    assert sum(full) / len(full) > mean * form.depth
 
 
 def filled(page, form):
@@ -171,16 +202,25 @@ def filled(page, form):
     return (lowest - form.top) / form.depth
 
 
+def lines_on(page):
+    """How many lines of text or pictures stand on a page between its margins."""
+    found, boxes_left = 0, [child for child in page._page_box.children if child.element_tag == "html"]
+    while boxes_left:
+        box = boxes_left.pop()
+        found += isinstance(box, (boxes_of.LineBox, boxes_of.ReplacedBox))
+        boxes_left += getattr(box, "children", [])
+    return found
+
+
 @pytest.mark.slow
-def test_no_page_of_a_buyer_s_booklet_is_mostly_white():
-    """But the last of drafting and of the book, behind which a chapter must begin on a new page or nothing comes."""
-    path, form = examples() / "dune_skirt.ipynb", FORMS["a4"]
-    ran = run_notebook(read_notebook(path), path.parent, name=path.name, size="W4", units="cm", sizes=(DRAFTED,))
-    folder = LessonFolder(path.parent)
-    book = compose(ran.handover, ran.notebook, folder, prove(ran.handover.pattern), form, audience="buyers")
-    set_pages = document(to_html(book, form), folder).pages
+def test_no_page_of_a_buyer_s_booklet_is_mostly_white(laid):
+    """But the last of drafting and of the book, behind which a chapter must begin on a new page or nothing comes. That
+    pages be full is common practice of printed instructions; no source for the share."""
+    set_pages, form, _ = laid
     sewing = min(number for number, page in enumerate(set_pages) if "sewing" in page.anchors)
-    assert len(set_pages) > 15 and sewing > 10
+    assert len(set_pages) > 12 and sewing > 8
     shares = {number + 1: round(filled(page, form), 2) for number, page in enumerate(set_pages)}
     free = {sewing, len(set_pages)}  # numbers from 1: the page before sewing, and the last
     assert not {number: share for number, share in shares.items() if share < 0.45 and number not in free}, shares
+    few = {number + 1: lines_on(page) for number, page in enumerate(set_pages)}
+    assert not {number: count for number, count in few.items() if count < 4}, few
