@@ -202,12 +202,18 @@ def filled(page, form):
     return (lowest - form.top) / form.depth
 
 
+LINE = 5.0  # mm
+
+
 def lines_on(page):
-    """How many lines of text or pictures stand on a page between its margins."""
+    """How many lines of text stand on a page between its margins; a picture counts as those that its height has room
+    for."""
     found, boxes_left = 0, [child for child in page._page_box.children if child.element_tag == "html"]
     while boxes_left:
         box = boxes_left.pop()
-        found += isinstance(box, (boxes_of.LineBox, boxes_of.ReplacedBox))
+        found += isinstance(box, boxes_of.LineBox)
+        if isinstance(box, boxes_of.ReplacedBox):
+            found += box.height / PX // LINE
         boxes_left += getattr(box, "children", [])
     return found
 
