@@ -107,6 +107,9 @@ def _depth(pattern: Pattern, elastic: object) -> float:
     for casing in of_kind(pattern, "casing"):
         if any((run.piece, name) in edges for run in casing.edges for name in run.edges):
             return float(casing.depth)
+    for channel in of_kind(pattern, "channel"):
+        if any((run.piece, name) in edges for run in channel.edges for name in run.edges):
+            return float(channel.far)
     return float(elastic.width)  # type: ignore[attr-defined]
 
 

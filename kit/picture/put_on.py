@@ -21,7 +21,7 @@ from kit.sewing.marked import Place
 from kit.sewing.run import Run
 from kit.sewing.spans import path_of
 
-_SHOWS = ("hem", "narrow_hem", "topstitch", "lapped_zip", "centred_zip", "fly_zip", "casing", "rolled_hem")
+_SHOWS = ("hem", "narrow_hem", "topstitch", "lapped_zip", "centred_zip", "fly_zip", "casing", "channel", "rolled_hem")
 _SIDES: tuple[Side, ...] = ("right", "left")
 _BESIDE = 2.0  # mm from its edge that a row which holds a turned edge lies
 
@@ -128,7 +128,7 @@ def _seen_rows(piece: Piece, pattern: Pattern) -> list[tuple[Run, float]]:
         runs = op.runs()[:1] if zipped else op.runs()
         for run in runs:
             if run.piece == piece.name:
-                found.extend((run, inset) for inset in insets[:1])
+                found.extend((run, inset) for inset in (insets if op.kind == "channel" else insets[:1]))
     if not pattern.sewing:
         for name in hem_edges(piece):
             allowance = float(piece.edge(name).allowance or 0.0)

@@ -95,6 +95,7 @@ _WANTED = frozenset(
         "buttoned",
         "eyelet_used",
         "threaded",
+        "row_gap_closed",
         "bag_closed",
         "pocket_edge_sewn",
         "basting_out",

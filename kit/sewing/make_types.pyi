@@ -194,6 +194,16 @@ class MakeVerbs:
             left, right = skirt_back.left.zip_opening, skirt_back.right.zip_opening
             make.centred_zip(left, right, allowance=2 * cm, length=19 * cm)"""
 
+    def channel(self, *edges: Runs, depth: Size, distance: Size = ..., gap: Run | Place | None = None) -> Operation:
+        """Stitch a channel for a cord or elastic through an edge lined, faced or hemmed: a row `distance` from the edge, a
+        second `depth` below it. `gap`: a part of that left open, for elastic.
+
+        Example::
+
+            make.seam_to_turn(flap.outer, flap_lining.outer, allowance=6 * mm)
+            make.turn_out(flap, flap_lining, through=[flap.upper, flap_lining.upper])
+            make.channel(flap.outer, distance=2 * cm, depth=1.5 * cm)"""
+
     def clip(self, *along: Runs) -> Operation:
         """Snip into the allowance of a sewn edge that bends inward.
 
@@ -779,7 +789,8 @@ class MakeVerbs:
         through: Place | list[Place] | tuple[Place, ...],
         gap: Run | Place | None = None,
     ) -> Operation:
-        """Draw a cord through a casing, its ends out at eyelets. `cord` is a made strip, or how long a bought cord is.
+        """Draw a cord through a casing or channel, its ends out at eyelets or openings marked on seams. `cord` is a made
+        strip, or how long a bought cord is.
 
         Example::
 
@@ -788,7 +799,8 @@ class MakeVerbs:
     def thread_elastic(
         self, *edges: Runs, length: Size, width: Size, ring: bool = True, gap: Run | Place | None = None
     ) -> Operation:
-        """Draw elastic through a casing and close the `gap` it went in by, the same as that of the casing.
+        """Draw elastic through a casing or channel and close the `gap` it went in by, the same as was left. A cord may
+        share the casing where it is deep enough for both.
 
         Example::
 

@@ -242,4 +242,4 @@ def test_what_would_sew_is_sewn(sewn, bag, name):
 @pytest.mark.parametrize("name", REFUSED)
 def test_what_would_not_sew_is_refused(sewn, bag, name):
     writes, codes, _ = REFUSED[name]
-    assert sewn(bag, *writes).codes == codes
+    assert list(dict.fromkeys(sewn(bag, *writes).codes)) == codes  # each panel may be told

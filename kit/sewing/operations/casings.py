@@ -11,13 +11,14 @@ from kit.sewing.vocabulary import *
 EDGE = 2.0  # mm from the inner fold to the row
 
 
-def _in_the_casing(casing: Casing, state: State, pattern: Cut) -> Iterator[Case]:
+def in_its_edges(casing: Any, state: State, pattern: Cut) -> Iterator[Case]:
+    """The gap lies on the edges that are sewn."""
     if casing.gap is not None:
         covered = {(each.piece, edge) for each in casing.edges for edge in each.edges}
         yield Case(all((casing.gap.piece, edge) in covered for edge in casing.gap.edges), casing.gap)
 
 
-def _holds(run: Run, gap: Run) -> bool:
+def holds_gap(run: Run, gap: Run) -> bool:
     """Whether a gap lies on just the edges of a run."""
     return (run.piece, run.edges) == (gap.piece, gap.edges) and run.side in (None, gap.side)
 
@@ -60,7 +61,7 @@ class Casing(Operation):
             do="do_deepen_second_turn",
             tells=(),
         ),
-        Rule(Asking(_in_the_casing), "gap_elsewhere"),
+        Rule(Asking(in_its_edges), "gap_elsewhere"),
     )
 
     edges: tuple[Run, ...] = runs(takes=("first", "depth"))
@@ -82,7 +83,7 @@ class Casing(Operation):
         run, gap = shown(pattern, self.edges[0]), None
         if self.gap is not None:  # the picture is of the edge that is left open
             side = self.gap.side
-            run = next((shown(pattern, each, side) for each in self.edges if _holds(each, self.gap)), run)
+            run = next((shown(pattern, each, side) for each in self.edges if holds_gap(each, self.gap)), run)
             part = shown(pattern, self.gap, run.side)
             gap = (part.start or 0.0, run_length(pattern, replace(part, start=None)) if part.end is None else part.end)
         row = Row(run, inset=max(self.depth - EDGE, self.depth / 2), gap=gap)

@@ -1,11 +1,15 @@
-"""What is drawn through a casing: elastic or a cord."""
+"""What is drawn through a casing or a channel: elastic or a cord."""
 
 from __future__ import annotations
 
+import math
+
 from kit.sewing.fields import part
+from kit.sewing.mark_spot import spot
 from kit.sewing.operations.casings import EDGE
-from kit.sewing.places import inside, sewn_length
+from kit.sewing.places import inside, minus, sewn_length
 from kit.sewing.sections import bindings as section
+from kit.sewing.state import TOLERANCE
 from kit.sewing.vocabulary import *
 from kit.units import Length, length
 
@@ -14,6 +18,10 @@ ROOM = 2.0
 """mm a casing is at least wider than its elastic (common practice, no source)."""
 JOIN = 20.0
 """mm by which the ends of an elastic are laid over one another (common practice, no source)."""
+HOLE = 8.0
+"""mm across an eyelet (common practice, no source)."""
+SLACK = 1.0
+"""mm by which a slit may reach beyond a row (a seam's ends are sewn no nearer)."""
 CORD = 5.0
 """mm of a casing that a cord beside elastic takes (common practice, no source)."""
 
@@ -25,6 +33,14 @@ def _narrowest(state: State, drawn: Thread, what: str) -> float | None:
     return min(sizes, default=None)
 
 
+def _room(state: State, drawn: Thread) -> float | None:
+    """mm that may lie in the casing and still run freely; between two rows more of its depth is left than between a row
+    and a fold. None where there is no casing."""
+    deep = _narrowest(state, drawn, "casing_depth")
+    row = EDGE if _narrowest(state, drawn, "channel") is None else 0.0
+    return None if deep is None else deep - ROOM - row
+
+
 def _side_by_side(drawn: Thread, state: State, pattern: Cut) -> Iterable[Case]:
     """Where elastic and a cord share a casing there is room for both."""
     deep = _narrowest(state, drawn, "casing_depth")
@@ -32,8 +48,9 @@ def _side_by_side(drawn: Thread, state: State, pattern: Cut) -> Iterable[Case]:
         wide = drawn.width if _narrowest(state, drawn, "cord_in") is not None else None
     else:
         wide = _narrowest(state, drawn, "elastic_in")
-    if deep is not None and wide is not None:
-        off = wide + CORD - (deep - ROOM - EDGE)
+    room = _room(state, drawn)
+    if deep is not None and room is not None and wide is not None:
+        off = wide + CORD - room
         values = {"deep": measured(deep, "allowance"), "width": measured(wide, "allowance")}
         yield Case(off <= 0.5, drawn.edges[0], amount=off, values=values)
 
@@ -51,6 +68,17 @@ def _first_elastic(drawn: Thread, state: State, pattern: Cut) -> Iterable[Case]:
     yield Case(_narrowest(state, drawn, "elastic_in") is None, drawn.edges[0])
 
 
+def _open(drawn: Thread, state: State, pattern: Cut) -> Iterable[Case]:
+    """The gap is still raw, or was left in the row of a channel."""
+    if drawn.gap is not None:
+        yield Case(state.is_raw(pattern, drawn.gap) or _in_row(drawn.gap, state, pattern), drawn.gap)
+
+
+def _in_row(gap: Run, state: State, pattern: Cut) -> bool:
+    """Whether a gap was left in the row of a channel, and not in an edge."""
+    return all(map(state.holds, facts_of(pattern, (gap,), "row_gap")))
+
+
 _FIRST = (
     Rule(Of("casing", "edges"), "no_casing", ends="all"),
     Rule(
@@ -60,8 +88,14 @@ _FIRST = (
         when=lambda drawn: isinstance(drawn, ThreadElastic),
         ends="all",
     ),
-    Rule(Raw("gap"), "gap_shut"),
+    Rule(Asking(_open), "gap_shut"),
 )
+
+
+def _between(run: Run, rows: tuple[float, float], drawn: Thing, shape: Section) -> Scene:
+    """What is drawn through between two rows that are sewn."""
+    old = (Row(run, inset=inset, ink="old") for inset in rows)
+    return laid(run, *old, things=(drawn,), section=shape)
 
 
 @operation
@@ -71,7 +105,8 @@ class Thread(Operation):
     cautions: ClassVar[Words] = ("needle", "pins")
     tools = ("bodkin", "machine", "pins")
     work = (10.0, 0.0)
-    gives: ClassVar[tuple[Of, ...]] = (Of("threaded", "edges"),)
+    gives: ClassVar[tuple[Of, ...]] = (Of("threaded", "edges"), Of("row_gap_closed", "gap"))
+    undoes = (Of("row_gap", "gap"),)
     also: ClassVar[tuple[Also, ...]] = (
         Also("gap", lambda drawn, pattern: (drawn.gap,) if drawn.gap else drawn.edges, "place"),
     )
@@ -82,15 +117,24 @@ class Thread(Operation):
     def runs(self) -> tuple[Run, ...]:
         return self.edges
 
+    def closes(self, pattern: Cut) -> tuple[Closing, ...]:
+        return super().closes(pattern) if self.within(pattern) is None else ()  # the gap of a channel lies in its row
+
+    def within(self, pattern: Cut) -> tuple[float, float] | None:
+        """mm from the edge to the two rows it is drawn through between; None where that is a casing's fold."""
+        state = state_before(pattern, self)
+        low, deep = _narrowest(state, self, "channel"), _narrowest(state, self, "casing_depth")
+        return None if low is None or deep is None else (low, low + deep)
+
     def check(self, state: State, pattern: Cut) -> tuple[Diagnostic, ...]:
         return broken(_FIRST, self, state, pattern) + super().check(state, pattern)
 
 
 def _narrow_enough(drawn: ThreadElastic, state: State, pattern: Cut) -> Iterable[Case]:
     """The elastic goes into the casing on these edges."""
-    deep = _narrowest(state, drawn, "casing_depth")
-    if deep is not None:
-        off = drawn.width - (deep - ROOM - EDGE)
+    deep, room = _narrowest(state, drawn, "casing_depth"), _room(state, drawn)
+    if deep is not None and room is not None:
+        off = drawn.width - room
         yield Case(off <= 0.5, drawn.edges[0], amount=off, values={"deep": measured(deep, "allowance")})
 
 
@@ -103,8 +147,8 @@ def _short_enough(drawn: ThreadElastic, state: State, pattern: Cut) -> Iterable[
 
 @operation
 class ThreadElastic(Thread):
-    """Draw elastic through a casing and close the `gap` it went in by, the same as that of the casing. A cord may share
-    the casing where it is deep enough for both.
+    """Draw elastic through a casing or channel and close the `gap` it went in by, the same as was left. A cord may
+    share the casing where it is deep enough for both.
 
     Example::
 
@@ -147,7 +191,10 @@ class ThreadElastic(Thread):
         return {"elastic": (self.length, "length")}
 
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
-        run = shown(pattern, self.edges[0])
+        run, rows = shown(pattern, self.edges[0]), self.within(pattern)
+        if rows is not None:
+            elastic = Thing("elastic", run, inside(pattern, run, sum(rows) / 2), self.width)
+            return (_between(run, rows, elastic, section.channel("elastic")),)
         deep, line = self.width + ROOM, inside(pattern, run, self.width / 2 + ROOM / 2)
         elastic, shape = Thing("elastic", run, line, self.width), section.casing("elastic")
         return (turned_up(run, deep, Row(run, inset=deep, ink="old"), arrows=(), things=(elastic,), section=shape),)
@@ -174,9 +221,55 @@ def _long_enough(drawn: ThreadCord, state: State, pattern: Cut) -> Iterable[Case
     yield Case(size > whole, drawn.edges[0], amount=whole - size, values=values)
 
 
+def _slit(place: Place) -> Run | None:
+    """The stretch of a seam that a mark stands for, where it is no point or line of its own."""
+    mark = place.mark
+    if mark.kind != "opening" or not mark.edge:
+        return None
+    return Run(place.piece, (mark.edge,), place.side, float(mark.start), float(mark.end))
+
+
+def _worked(drawn: ThreadCord, state: State, pattern: Cut) -> Iterable[Case]:
+    """Eyelets are worked at all marks that are no openings."""
+    for place in drawn.through:
+        yield Case(_slit(place) is not None or all(map(state.holds, place_facts(pattern, (place,), "eyelet"))), place)
+
+
+def _left_open(drawn: ThreadCord, state: State, pattern: Cut) -> Iterable[Case]:
+    """A seam has left the openings that are named."""
+    left = [span for join in state.joins if join.left for span in (join.a, join.b)]
+    for place in drawn.through:
+        slit = _slit(place)
+        if slit is not None:
+            yield Case(all(span.length <= TOLERANCE for span in minus(spans(pattern, slit), left)), place)
+
+
+def _between_rows(drawn: ThreadCord, state: State, pattern: Cut) -> Iterable[Case]:
+    """The holes of a channel lie between its rows."""
+    low, deep = _narrowest(state, drawn, "channel"), _narrowest(state, drawn, "casing_depth")
+    if low is None or deep is None:
+        return
+    for place in drawn.through:
+        edges = [path_of(pattern, Run(run.piece, run.edges)) for run in drawn.edges if run.piece == place.piece]
+        line, at = hole_at(pattern, place), spot(pattern, place)
+        ends = (line.start, line.end) if line else (at,) if at else ()
+        over = -SLACK if line else HOLE / 2
+        off = [min((path.distance_to(end) for path in edges), default=math.inf) for end in ends]
+        values = {"low": measured(low, "allowance"), "high": measured(low + deep, "allowance")}
+        held = all(low <= each - over and each + over <= low + deep for each in off)
+        yield Case(held, place, values=values)
+
+
+def hole_at(pattern: Cut, place: Place) -> Path | None:
+    """The line that a hole is drawn as, where it is more than a point."""
+    mark, slit = place.mark, _slit(place)
+    return path_of(pattern, slit) if slit is not None else mark.path
+
+
 @operation
 class ThreadCord(Thread):
-    """Draw a cord through a casing, its ends out at eyelets. `cord` is a made strip, or how long a bought cord is.
+    """Draw a cord through a casing or channel, its ends out at eyelets or openings marked on seams. `cord` is a made
+    strip, or how long a bought cord is.
 
     Example::
 
@@ -192,7 +285,8 @@ class ThreadCord(Thread):
         _beside,
         "thread_cord.ends",
         Say("thread_cord.close", lambda drawn: drawn.gap),
-        "thread_cord.tack",
+        Say("thread_cord.tack", lambda drawn: not drawn.at_slits),
+        Say("thread_cord.knot", lambda drawn: drawn.at_slits),
     )
     why = ("thread_cord.why",)
     also = (
@@ -209,7 +303,8 @@ class ThreadCord(Thread):
             tells=(),
             when=lambda drawn: drawn.name,
         ),
-        Rule(Of("eyelet", "through"), "no_eyelet", on="edges"),
+        Rule(Asking(_worked), "no_eyelet", on="edges"),
+        Rule(Asking(_left_open), "no_eyelet", says="no_slit", on="edges"),
         Rule(
             Of("eyelet_used", "through"),
             "threaded_twice",
@@ -219,6 +314,7 @@ class ThreadCord(Thread):
             on="edges",
             ends="all",
         ),
+        Rule(Asking(_between_rows), "hole_off_channel", tells=("place", "low", "high")),
         Rule(Asking(_side_by_side), "cord_no_room", tells=("width", "deep")),
         Rule(Asking(_long_enough), "cord_short", tells=("length", "whole")),
     )
@@ -233,6 +329,11 @@ class ThreadCord(Thread):
 
     def notion_amounts(self, pattern: Cut) -> dict[str, tuple[float, str]]:
         return {} if self.name else {"cord": (self.length, "length")}
+
+    @property
+    def at_slits(self) -> bool:
+        """Whether its ends come out at openings in seams."""
+        return any(_slit(place) is not None for place in self.through)
 
     @property
     def thick(self) -> float:
@@ -253,7 +354,10 @@ class ThreadCord(Thread):
         return (strip.finished_length or strip.length) if strip else self.length
 
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
-        run = shown(pattern, self.edges[0])
+        run, rows = shown(pattern, self.edges[0]), self.within(pattern)
+        if rows is not None:
+            cord = Thing("cord", run, inside(pattern, run, sum(rows) / 2), 4.0)
+            return (_between(run, rows, cord, section.channel("cord")),)
         cord = Thing("cord", run, inside(pattern, run, 10.0), 4.0)
         return (laid(run, things=(cord,), section=section.casing("cord")),)
 

@@ -71,3 +71,18 @@ def casing(threaded: str = "") -> Section:
     if threaded:
         plies += (Ply(threaded, ((-2.0, 2.1), (4.4, 2.1)), name=threaded),)
     return Section(plies, ((-4.0, -0.8, 5.0),))
+
+
+def channel(threaded: str = "", hemmed: bool = False) -> Section:
+    """Two rows through an edge and what lies under it, a lining or the edge's own deep hem; `threaded` is what lies
+    between them."""
+    plies: tuple[Ply, ...]
+    if hemmed:
+        turned = ((-16.0, 4.2), (0.0, 4.2), (0.0, 0.0), (-15.0, 0.0), (-15.0, 1.4), (-13.0, 1.4))
+        plies = (Ply("main", turned, _END, "garment"),)
+    else:
+        garment = Ply("main", ((-16.0, 4.2), (0.0, 4.2), (0.0, 2.8), (-5.0, 2.8)), _END, "outer")
+        plies = (Ply("facing", ((-16.0, 0.0), (0.0, 0.0), (0.0, 1.4), (-4.0, 1.4)), _END, "inner"), garment)
+    if threaded:
+        plies += (Ply(threaded, ((-11.0, 2.1), (-7.4, 2.1)), name=threaded),)
+    return Section(plies, ((-6.6, -0.8, 5.0), (-11.8, -0.8, 5.0)))

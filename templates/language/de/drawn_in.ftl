@@ -12,6 +12,7 @@ thread_cord-draw_strip = Eine Durchziehnadel an einem Ende { GEN($strip) } befes
 thread_cord-ends = Die Enden { DAT($places, with: "an") } herausführen.
 thread_cord-close = Die Öffnung { DAT($gap, with: "an") } in einer Linie mit der Naht zusteppen.
 thread_cord-tack = Auf halber Strecke einmal quer über Tunnel und Kordel steppen, damit sie sich nicht herausziehen lässt. Die Enden verknoten.
+thread_cord-knot = Die beiden Enden miteinander verknoten, damit sie nicht zurückrutschen.
 thread_cord-why = Keine Zugbänder an Kapuze oder Hals von Kleidung für kleine Kinder; sonst die Enden kurz halten und EN 14682, ASTM F1816 und die örtlich geltenden Vorschriften beachten.
 
 drawn_in-beside_elastic = Dabei neben dem Gummiband bleiben, auf der Seite der Ösen, und es mit der Durchziehnadel nicht kreuzen.

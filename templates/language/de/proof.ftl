@@ -172,6 +172,8 @@ proof-never_eyelet_used = Hier kommt keine Kordel heraus: { $place }.
 proof-never_eyelet_used_do = Eine Kordel einziehen: make.thread_cord(...).
 proof-never_threaded = Dieser Tunnel bleibt leer: { $place }.
 proof-never_threaded_do = Gummiband oder eine Kordel einziehen.
+proof-never_row_gap_closed = Die Öffnung im Tunnel wird nie geschlossen: { $place }.
+proof-never_row_gap_closed_do = Sie nennen, wo Gummiband oder Kordel eingezogen wird: gap=....
 proof-never_bag_closed = Der Taschenbeutel wird nie geschlossen.
 proof-never_bag_closed_do = Die beiden Beutel zusammennähen.
 proof-never_pocket_edge_sewn = { $place } wird umgebügelt und nie festgesteppt.

@@ -53,18 +53,28 @@ sewing_trouble-casing_turns = Der erste Einschlag ist breiter als der zweite und
 sewing_trouble-do_deepen_second_turn = Den zweiten Einschlag mindestens so breit machen wie den ersten.
 sewing_trouble-gap_elsewhere = Die Öffnung liegt an { $place } und damit nicht im Tunnel.
 sewing_trouble-gap_elsewhere_do = Sie in einer der Kanten des Tunnels lassen.
+sewing_trouble-channel_one_layer = Unter { $place } liegt noch nichts: Zwei Nähte durch eine einzige Lage ergeben keinen Tunnel.
+sewing_trouble-channel_one_layer_do = Die Kante zuerst mit Futter oder Beleg verstürzen und wenden (make.seam_to_turn, make.turn_out) oder tief säumen.
+sewing_trouble-channel_beyond = Die zweite Naht liegt { $far } neben der Kante ({ $place }), eine der Lagen reicht aber nur { $reach } weit.
+sewing_trouble-channel_beyond_do = Näher an der Kante nähen, oder Futter, Beleg oder Saum tiefer zuschneiden.
+sewing_trouble-channel_shallow = Zwischen Nähten im Abstand von { $depth } läuft keine Kordel.
+sewing_trouble-channel_shallow_do = Mindestens { $least } Abstand lassen.
+sewing_trouble-no_slit = Die Kordel soll hier herauskommen: { $place }. Keine Naht ist dort aber offen geblieben.
+sewing_trouble-no_slit_do = Sie in der Naht offen lassen: make.plain_seam(..., opening=...).
+sewing_trouble-hole_off_channel = Diese Stelle liegt nicht zwischen den Nähten des Tunnels, { $low } und { $high } neben der Kante: { $place }.
+sewing_trouble-hole_off_channel_do = Sie versetzen, oder die Nähte: distance und depth in make.channel.
 # { $share } ist ein Prozentwert.
 sewing_trouble-not_gathered_yet = { $place } ist { $share } länger als die Kante, an die genäht wird: zu viel zum Einhalten.
 sewing_trouble-not_gathered_yet_do = Zuerst kräuseln: make.gather(..., fit=...).
 sewing_trouble-not_eased_yet = { $place } ist { $ease } länger als die Kante, an die genäht wird, und noch hält nichts die Mehrweite ein.
 sewing_trouble-not_eased_yet_do = Dort zuerst einen Einhaltefaden nähen: make.ease_stitch(...).
 sewing_trouble-no_casing = An { $place } gibt es noch keinen Tunnel, durch den sich etwas ziehen lässt.
-sewing_trouble-no_casing_do = Zuerst den Tunnel nähen: make.casing(...).
+sewing_trouble-no_casing_do = Zuerst den Tunnel nähen: make.casing(...) oder make.channel(...).
 sewing_trouble-threaded_twice = Durch diesen Tunnel ist schon etwas gezogen: { $place }.
 sewing_trouble-threaded_out_twice = hier kommt schon eine Kordel heraus: { $place }.
 sewing_trouble-do_take_one_operation_out = Einen der beiden Arbeitsgänge herausnehmen.
 sewing_trouble-gap_shut = Eingezogen werden soll durch die Öffnung an { $place }, aber die ist zugenäht.
-sewing_trouble-gap_shut_do = Die Öffnung im Tunnel lassen: make.casing(..., gap=...).
+sewing_trouble-gap_shut_do = Die Öffnung im Tunnel lassen: make.casing(..., gap=...) oder make.channel(..., gap=...).
 sewing_trouble-elastic_wide = { $width } breites Gummiband läuft in einem { $deep } breiten Tunnel nicht frei.
 sewing_trouble-elastic_wide_do = Schmaleres Gummiband nehmen oder den Tunnel breiter machen.
 sewing_trouble-cord_no_room = { $width } breites Gummiband lässt in einem { $deep } breiten Tunnel keinen Platz für eine Kordel.

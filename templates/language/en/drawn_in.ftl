@@ -12,6 +12,7 @@ thread_cord-draw_strip = Fix a bodkin to one end of { THE($strip) } and draw it 
 thread_cord-ends = Bring its ends out at { $places }.
 thread_cord-close = Stitch the gap on { $gap } shut in line with the row.
 thread_cord-tack = Stitch once across casing and cord, halfway round, so that the cord cannot be pulled out. Knot its ends.
+thread_cord-knot = Knot its two ends together, so that they cannot slip back inside.
 thread_cord-why = No drawstrings at the hood or neck of clothes for young children; elsewhere keep the ends short and follow EN 14682, ASTM F1816 and local rules.
 
 drawn_in-beside_elastic = Draw it in along the elastic, on the side of the eyelets, and do not let the bodkin cross it.

@@ -173,6 +173,8 @@ proof-never_eyelet_used = no cord comes out at { THE($place) }.
 proof-never_eyelet_used_do = Thread a cord: make.thread_cord(...).
 proof-never_threaded = the casing at { THE($place) } stays empty.
 proof-never_threaded_do = Thread elastic or a cord through it.
+proof-never_row_gap_closed = the gap left in the channel at { THE($place) } is never closed.
+proof-never_row_gap_closed_do = Name it where elastic or a cord is drawn in: gap=....
 proof-never_bag_closed = the bag of its pocket is never closed.
 proof-never_bag_closed_do = Sew the two bags together.
 proof-never_pocket_edge_sewn = { THE($place) } is pressed under and never sewn down.

@@ -54,18 +54,28 @@ sewing_trouble-casing_turns = the first turn is deeper than the second, so it do
 sewing_trouble-do_deepen_second_turn = Make the second turn at least as deep as the first.
 sewing_trouble-gap_elsewhere = the gap lies on { THE($place) }, which is not part of the casing.
 sewing_trouble-gap_elsewhere_do = Leave it in one of the edges of the casing.
+sewing_trouble-channel_one_layer = nothing lies under { THE($place) } yet: two rows through one layer leave no channel.
+sewing_trouble-channel_one_layer_do = Join it to its lining or facing and turn it first (make.seam_to_turn, make.turn_out), or hem it deeply.
+sewing_trouble-channel_beyond = the second row lies { $far } inside { THE($place) }, but one of the layers reaches only { $reach } in.
+sewing_trouble-channel_beyond_do = Stitch nearer to the edge, or cut the lining, facing or hem deeper.
+sewing_trouble-channel_shallow = between rows { $depth } apart no cord runs.
+sewing_trouble-channel_shallow_do = Set the rows at least { $least } apart.
+sewing_trouble-no_slit = the cord is to come out at { THE($place) }, but no seam has left that open.
+sewing_trouble-no_slit_do = Leave it open in the seam: make.plain_seam(..., opening=...).
+sewing_trouble-hole_off_channel = { THE($place) } does not lie between the rows of the channel, which are { $low } and { $high } from the edge.
+sewing_trouble-hole_off_channel_do = Move it, or the rows: distance and depth of make.channel.
 # $share is a percentage.
 sewing_trouble-not_gathered_yet = { THE($place) } is { $share } longer than what it is sewn to: too much to ease in.
 sewing_trouble-not_gathered_yet_do = Gather it first: make.gather(..., fit=...).
 sewing_trouble-not_eased_yet = { THE($place) } is { $ease } longer than what it is sewn to, and nothing draws it in yet.
 sewing_trouble-not_eased_yet_do = Run a row of ease stitching along it first: make.ease_stitch(...).
 sewing_trouble-no_casing = there is no casing along { THE($place) } yet to draw anything through.
-sewing_trouble-no_casing_do = Make the casing first: make.casing(...).
+sewing_trouble-no_casing_do = Make the casing first: make.casing(...) or make.channel(...).
 sewing_trouble-threaded_twice = something has been drawn through the casing of { THE($place) } already.
 sewing_trouble-threaded_out_twice = a cord comes out at { $place } already.
 sewing_trouble-do_take_one_operation_out = Take one of the two operations out.
 sewing_trouble-gap_shut = it is to be threaded through the gap in { THE($place) }, but that is sewn shut.
-sewing_trouble-gap_shut_do = Leave the gap in the casing: make.casing(..., gap=...).
+sewing_trouble-gap_shut_do = Leave the gap in the casing: make.casing(..., gap=...) or make.channel(..., gap=...).
 sewing_trouble-elastic_wide = elastic { $width } wide does not run freely in a casing { $deep } deep.
 sewing_trouble-elastic_wide_do = Take narrower elastic, or make the casing deeper.
 sewing_trouble-cord_no_room = elastic { $width } wide leaves no room for a cord in a casing { $deep } deep.

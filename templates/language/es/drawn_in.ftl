@@ -12,6 +12,7 @@ thread_cord-draw_strip = Sujete un pasacintas a un extremo { DEL($strip) } y pá
 thread_cord-ends = Saque los extremos por { EL($places) }.
 thread_cord-close = Cierre la abertura { DEL($gap) }, en línea con la costura.
 thread_cord-tack = Cosa una vez de lado a lado la jareta y el cordón, a medio camino, para que no se pueda sacar. Anude los extremos.
+thread_cord-knot = Anude los dos extremos entre sí, para que no se metan dentro.
 thread_cord-why = Nada de cordones en la capucha ni en el cuello de la ropa de niños pequeños; en otros lugares deje los extremos cortos y siga las normas EN 14682 y ASTM F1816 y las de su país.
 
 drawn_in-beside_elastic = Llévelo a lo largo del elástico, del lado de los ojetes, sin que el pasacintas lo cruce.

@@ -176,6 +176,8 @@ proof-never_eyelet_used = por el ojete «{ $place }» no sale ningún cordón.
 proof-never_eyelet_used_do = Pase un cordón: make.thread_cord(...).
 proof-never_threaded = la jareta de «{ $place }» se queda vacía.
 proof-never_threaded_do = Pase por ella un elástico o un cordón.
+proof-never_row_gap_closed = la abertura que se dejó en la jareta de «{ $place }» no se cierra nunca.
+proof-never_row_gap_closed_do = Nómbrela donde se pasa el elástico o el cordón: gap=....
 proof-never_bag_closed = la bolsa de su bolsillo no se cierra nunca.
 proof-never_bag_closed_do = Cosa los dos sacos uno con otro.
 proof-never_pocket_edge_sewn = el borde «{ $place }» se dobla con la plancha y no se cose nunca.

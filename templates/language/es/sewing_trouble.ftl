@@ -55,18 +55,28 @@ sewing_trouble-casing_turns = el primer doblez es más ancho que el segundo, as�
 sewing_trouble-do_deepen_second_turn = Haga el segundo doblez al menos tan ancho como el primero.
 sewing_trouble-gap_elsewhere = la abertura está en «{ $place }», que no forma parte de la jareta.
 sewing_trouble-gap_elsewhere_do = Déjela en uno de los bordes de la jareta.
+sewing_trouble-channel_one_layer = debajo de «{ $place }» no hay nada todavía: dos pespuntes por una sola capa no forman jareta.
+sewing_trouble-channel_one_layer_do = Únalo antes a su forro o vista y vuélvalo (make.seam_to_turn, make.turn_out), o hágale un dobladillo ancho.
+sewing_trouble-channel_beyond = el segundo pespunte queda a { $far } del borde «{ $place }», pero una de las capas llega solo hasta { $reach }.
+sewing_trouble-channel_beyond_do = Cosa más cerca del borde, o corte más anchos el forro, la vista o el dobladillo.
+sewing_trouble-channel_shallow = entre pespuntes separados { $depth } no corre ningún cordón.
+sewing_trouble-channel_shallow_do = Sepárelos al menos { $least }.
+sewing_trouble-no_slit = el cordón tiene que salir por «{ $place }», pero ninguna costura lo ha dejado abierto.
+sewing_trouble-no_slit_do = Déjelo abierto en la costura: make.plain_seam(..., opening=...).
+sewing_trouble-hole_off_channel = «{ $place }» no queda entre los pespuntes de la jareta, que están a { $low } y { $high } del borde.
+sewing_trouble-hole_off_channel_do = Muévalo, o mueva los pespuntes: distance y depth de make.channel.
 # $share es un tanto por ciento.
 sewing_trouble-not_gathered_yet = el borde «{ $place }» es un { $share } más largo que aquello a lo que se cose: demasiado para embeber.
 sewing_trouble-not_gathered_yet_do = Frúnzalo primero: make.gather(..., fit=...).
 sewing_trouble-not_eased_yet = el borde «{ $place }» mide { $ease } más que aquello a lo que se cose, y todavía nada lo recoge.
 sewing_trouble-not_eased_yet_do = Haga primero en él una costura de embebido: make.ease_stitch(...).
 sewing_trouble-no_casing = en «{ $place }» no hay todavía ninguna jareta por la que pasar nada.
-sewing_trouble-no_casing_do = Haga primero la jareta: make.casing(...).
+sewing_trouble-no_casing_do = Haga primero la jareta: make.casing(...) o make.channel(...).
 sewing_trouble-threaded_twice = por la jareta de «{ $place }» ya se ha pasado algo.
 sewing_trouble-threaded_out_twice = por «{ $place }» ya sale un cordón.
 sewing_trouble-do_take_one_operation_out = Quite una de las dos operaciones.
 sewing_trouble-gap_shut = se tiene que pasar por la abertura de «{ $place }», pero está cosida.
-sewing_trouble-gap_shut_do = Deje la abertura en la jareta: make.casing(..., gap=...).
+sewing_trouble-gap_shut_do = Deje la abertura en la jareta: make.casing(..., gap=...) o make.channel(..., gap=...).
 sewing_trouble-elastic_wide = un elástico de { $width } de ancho no corre con holgura en una jareta de { $deep }.
 sewing_trouble-elastic_wide_do = Ponga un elástico más estrecho, o haga la jareta más ancha.
 sewing_trouble-cord_no_room = un elástico de { $width } de ancho no deja sitio para un cordón en una jareta de { $deep }.

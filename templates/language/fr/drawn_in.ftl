@@ -12,6 +12,7 @@ thread_cord-draw_strip = Fixer un passe-lacet à un bout { DU($strip) } et le fa
 thread_cord-ends = Faire sortir les extrémités { AU($places) }.
 thread_cord-close = Fermer l’ouverture { DU($gap) } par une piqûre dans le prolongement du rang.
 thread_cord-tack = Piquer une fois en travers de la coulisse et du cordon, à mi-tour, pour que le cordon ne puisse pas sortir. Nouer ses bouts.
+thread_cord-knot = Nouer les deux bouts ensemble, pour qu’ils ne rentrent pas.
 thread_cord-why = Pas de cordon de serrage à la capuche ou au cou des vêtements de jeunes enfants ; ailleurs, garder des bouts courts et suivre EN 14682, ASTM F1816 et les règles locales.
 
 drawn_in-beside_elastic = Le guider le long de l’élastique, du côté des œillets, sans que le passe-lacet le croise.

@@ -168,6 +168,8 @@ proof-never_eyelet_used = aucun cordon ne sort ici : « { $place } ».
 proof-never_eyelet_used_do = Enfiler un cordon : make.thread_cord(...).
 proof-never_threaded = la coulisse de « { $place } » reste vide.
 proof-never_threaded_do = Y passer un élastique ou un cordon.
+proof-never_row_gap_closed = l’ouverture laissée dans la coulisse de « { $place } » n’est jamais fermée.
+proof-never_row_gap_closed_do = La nommer là où l’on enfile l’élastique ou le cordon : gap=....
 proof-never_bag_closed = le sac de sa poche n’est jamais fermé.
 proof-never_bag_closed_do = Coudre les deux sacs ensemble.
 proof-never_pocket_edge_sewn = le bord « { $place } » est replié au fer et jamais cousu.

@@ -53,17 +53,27 @@ sewing_trouble-casing_turns = le premier repli est plus profond que le second :
 sewing_trouble-do_deepen_second_turn = Faire le second repli au moins aussi profond que le premier.
 sewing_trouble-gap_elsewhere = l’ouverture se trouve sur « { $place } », qui ne fait pas partie de la coulisse.
 sewing_trouble-gap_elsewhere_do = La laisser dans un des bords de la coulisse.
+sewing_trouble-channel_one_layer = il n’y a encore rien sous « { $place } » : deux piqûres à travers une seule épaisseur ne font pas de coulisse.
+sewing_trouble-channel_one_layer_do = L’assembler d’abord à sa doublure ou à sa parementure et retourner (make.seam_to_turn, make.turn_out), ou y faire un ourlet large.
+sewing_trouble-channel_beyond = la seconde piqûre se trouve à { $far } du bord « { $place } », mais une des épaisseurs ne va que jusqu’à { $reach }.
+sewing_trouble-channel_beyond_do = Piquer plus près du bord, ou couper la doublure, la parementure ou l’ourlet plus large.
+sewing_trouble-channel_shallow = entre des piqûres espacées de { $depth }, aucun cordon ne passe.
+sewing_trouble-channel_shallow_do = Les espacer d’au moins { $least }.
+sewing_trouble-no_slit = le cordon doit sortir à « { $place } », mais aucune couture n’y est restée ouverte.
+sewing_trouble-no_slit_do = La laisser ouverte dans la couture : make.plain_seam(..., opening=...).
+sewing_trouble-hole_off_channel = « { $place } » ne se trouve pas entre les piqûres de la coulisse, à { $low } et { $high } du bord.
+sewing_trouble-hole_off_channel_do = La déplacer, ou déplacer les piqûres : distance et depth de make.channel.
 sewing_trouble-not_gathered_yet = le bord « { $place } » est plus long de { $share } que celui auquel il est cousu : trop pour être résorbé.
 sewing_trouble-not_gathered_yet_do = Le froncer d’abord : make.gather(..., fit=...).
 sewing_trouble-not_eased_yet = le bord « { $place } » est plus long de { $ease } que celui auquel il est cousu, et rien ne le resserre encore.
 sewing_trouble-not_eased_yet_do = Y passer d’abord un fil d’embu : make.ease_stitch(...).
 sewing_trouble-no_casing = il n’y a pas encore de coulisse le long de « { $place } » où passer quoi que ce soit.
-sewing_trouble-no_casing_do = Faire d’abord la coulisse : make.casing(...).
+sewing_trouble-no_casing_do = Faire d’abord la coulisse : make.casing(...) ou make.channel(...).
 sewing_trouble-threaded_twice = quelque chose passe déjà dans la coulisse de « { $place } ».
 sewing_trouble-threaded_out_twice = un cordon sort déjà à « { $place } ».
 sewing_trouble-do_take_one_operation_out = Ôter l’une des deux opérations.
 sewing_trouble-gap_shut = il faut enfiler par l’ouverture de « { $place } », mais elle est cousue.
-sewing_trouble-gap_shut_do = Laisser l’ouverture dans la coulisse : make.casing(..., gap=...).
+sewing_trouble-gap_shut_do = Laisser l’ouverture dans la coulisse : make.casing(..., gap=...) ou make.channel(..., gap=...).
 sewing_trouble-elastic_wide = un élastique de { $width } de large ne coulisse pas librement dans une coulisse de { $deep }.
 sewing_trouble-elastic_wide_do = Prendre un élastique plus étroit, ou faire la coulisse plus profonde.
 sewing_trouble-cord_no_room = un élastique de { $width } de large ne laisse pas de place à un cordon dans une coulisse de { $deep }.
