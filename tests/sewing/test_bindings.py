@@ -483,6 +483,9 @@ BY_HAND = {
     "faced with a bias strip": (shapes.bias_faced(), 3, 3, [1, 2]),
     "casing": (shapes.casing(), 1, 1, [2]),
     "casing with elastic": (shapes.casing("elastic"), 1, 1, [2, 0]),
+    "channel": (shapes.channel(), 2, 2, [1, 1]),
+    "channel with a cord": (shapes.channel("cord"), 2, 2, [1, 1, 0]),
+    "channel in a hem": (shapes.channel(hemmed=True), 1, 1, [2]),
 }
 
 
@@ -501,12 +504,16 @@ def test_rows_go_through_what_they_hold():
     assert shapes.bound_double().through(1) == ("binding", "binding", "garment")
     assert shapes.bias_faced().through(0) == ("strip", "strip", "garment")
     assert shapes.casing("elastic").through(0) == ("garment",) * 3
+    for row in (0, 1):  # between the rows lies what is drawn in, and no allowance
+        assert shapes.channel("cord").through(row) == ("inner", "outer")
+        assert shapes.channel("cord", hemmed=True).through(row) == ("garment",) * 2
 
 
 def test_the_binding_lies_on_both_sides_of_the_edge():
     assert shapes.bound().at(-1.0) == ("binding", "binding", "garment", "binding", "binding")
     assert shapes.bound_double().at(-1.0) == ("binding", "binding", "garment") + ("binding",) * 4
     assert shapes.casing("elastic").at(0.0) == ("garment", "elastic", "garment")
+    assert shapes.channel("cord").at(-9.0) == ("inner", "cord", "outer")
 
 
 # ---- ties under a binding ----------------------------------------------------------------------------------------

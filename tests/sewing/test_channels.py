@@ -4,10 +4,17 @@ What would sew, and why (common practice, no source). Each was written before th
 
 from __future__ import annotations
 
+from types import SimpleNamespace
+
 import pytest
 
 from kit.geometry import Point
 from kit.piece.piece import Mark
+from kit.proof.unfinished import unfinished
+from kit.prose import sentences
+from kit.sewing.operations.channels import reach
+from kit.sewing.order import of_kind
+from kit.sewing.run import Run
 from kit.units import cm, mm
 
 DISTANCE, DEPTH = 30 * mm, 15 * mm
@@ -243,3 +250,76 @@ def test_what_would_sew_is_sewn(sewn, bag, name):
 def test_what_would_not_sew_is_refused(sewn, bag, name):
     writes, codes, _ = REFUSED[name]
     assert list(dict.fromkeys(sewn(bag, *writes).codes)) == codes  # each panel may be told
+
+
+# ---- what it says, leaves and shows ----------------------------------------------------------------------------
+
+
+WHOLE = SEWS["two cords, each in and out at a slit of its own"][0]
+
+
+def _channel(found):
+    (made,) = of_kind(found.pattern, "channel")
+    return made
+
+
+def test_it_says_both_rows_and_how_far_the_second_is(sewn, bag):
+    found = sewn(bag, *WHOLE)
+    said = sentences(found.pattern, _channel(found))
+    assert "3 cm (1 3/16 in) from the edge" in said[0] and "1.5 cm (5/8 in) below it" in said[0]
+    assert said[2].startswith(
+        "Stitch along the lower line, 4.5 cm from the edge, through all layers too."
+    )  # in inches they do not add up
+    assert len(said) == 3  # all round, in one row
+
+
+def test_a_gap_is_said_and_shown_in_the_second_row_alone(sewn, bag):
+    found = sewn(bag, *SEWS["elastic through a gap in the lower row"][0])
+    said = sentences(found.pattern, _channel(found))
+    assert "leave 4 cm (1 9/16 in) open for threading, on the top of the front from 5 cm" in said[2]
+    first, second = _channel(found).scene(found.pattern).rows
+    assert (first.inset, first.gap) == (30.0, None) and (second.inset, second.gap) == (45.0, (50.0, 90.0))
+    assert found.last.closes(found.pattern) == ()  # the edge is closed already; what is closed lies in the row
+
+
+def test_the_knot_of_a_cord_out_at_a_slit(sewn, bag):
+    """It must run all round, so that it is tacked nowhere (common practice, no source)."""
+    keys = [sentence.key for sentence in sewn(bag, *WHOLE).last.sentences(sewn(bag, *WHOLE).pattern)]
+    assert "thread_cord.knot" in keys and "thread_cord.tack" not in keys
+    eyelets = sewn(bag, *SEWS["a cord out at an eyelet of the outer bag"][0])
+    assert "thread_cord.tack" in [sentence.key for sentence in eyelets.last.sentences(eyelets.pattern)]
+
+
+def test_a_cord_is_shown_between_its_rows(sewn, bag):
+    found = sewn(bag, *WHOLE)
+    (scene,) = found.last.scenes(found.pattern)
+    assert [(row.inset, row.ink) for row in scene.rows] == [(30.0, "old"), (45.0, "old")]
+    assert {round(point.y, 3) for point in scene.things[0].line.points()} == {-37.5}
+
+
+@pytest.mark.parametrize(
+    ("writes", "left"),
+    [
+        (WHOLE, set()),
+        ((SLITS, *LINED, channel()), {"proof.never_threaded"}),
+        ((outer(), *LINED, gapped, elastic(named=False)), {"proof.never_row_gap_closed"}),
+        ((outer(), *LINED, gapped, elastic()), set()),
+    ],
+)
+def test_what_is_left_undone_is_told(sewn, bag, writes, left):
+    found = sewn(bag, *writes)
+    assert found.codes == []
+    told = unfinished(found.pattern, found.state)
+    assert {finding.says.key for finding in told} == left
+
+
+def test_how_far_a_piece_goes_on_from_an_edge(bag, garments):
+    """By hand: 300 mm of panel; a triangle 200 mm high; the narrow side of a panel that slants."""
+    (front, *_) = bag
+    triangle = garments.polygon("front", [(0, 0), (200, 0), (100, -200)], {"top": 10, "right": 10, "left": 10})
+    slanted = garments.polygon(
+        "front", [(0, 0), (200, 0), (200, -300), (0, -240)], {"top": 10, "right": 10, "bottom": 10, "left": 10}
+    )
+    wanted = {300.0: front, 200.0: triangle, 240.0: slanted}
+    for high, piece in wanted.items():
+        assert reach(SimpleNamespace(piece=lambda _, of=piece: of), Run("front", ("top",))) == pytest.approx(high)

@@ -173,6 +173,17 @@ CASES = {
         ("w",),
         (((28, M),),),
     ),
+    "channel": Sewn(
+        "make.channel(flap.outer, distance=2 * cm, depth=1.5 * cm)",
+        {},
+        {},  # the edge is turned already
+        ("r",),
+        (((20, M), (35, M)),),
+        (
+            "make.seam_to_turn(flap.outer, flap_lining.outer, allowance=6 * mm)",
+            "make.turn_out(flap, flap_lining, through=[flap.upper, flap_lining.upper])",
+        ),
+    ),
     "pocket_hem": Sewn(
         "make.pocket_hem(pocket.top, first=6 * mm, second=3 * cm)",
         {"pocket.top": 36},
