@@ -227,6 +227,11 @@ REFUSED = {
         ["gap_shut"],
         "both rows go all round",
     ),
+    "two channels along one edge": (
+        (SLITS, *LINED, channel(), channel(distance=60 * mm)),
+        ["channel_twice"],
+        "the verbs that draw something in name an edge, and could not tell which is meant",
+    ),
     "a gap beside the channel": (
         (
             outer(),

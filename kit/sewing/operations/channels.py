@@ -102,6 +102,13 @@ class Channel(Operation):
     rules = (
         in_a_row("edges"),
         right_side_out("edges"),
+        Rule(
+            Of("casing", "edges"),
+            "channel_twice",
+            holds=False,
+            do="do_take_one_operation_out",
+            ends="all",
+        ),
         Rule(Asking(_two_layers), "channel_one_layer", each=True, ends="run"),
         Rule(Pressed("edges"), "topstitched_unpressed", each=True),
         Rule(

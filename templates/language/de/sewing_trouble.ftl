@@ -59,6 +59,7 @@ sewing_trouble-channel_beyond = Die zweite Naht liegt { $far } neben der Kante (
 sewing_trouble-channel_beyond_do = Näher an der Kante nähen, oder Futter, Beleg oder Saum tiefer zuschneiden.
 sewing_trouble-channel_shallow = Zwischen Nähten im Abstand von { $depth } läuft keine Kordel.
 sewing_trouble-channel_shallow_do = Mindestens { $least } Abstand lassen.
+sewing_trouble-channel_twice = An { $place } gibt es schon einen Tunnel.
 sewing_trouble-no_slit = Die Kordel soll hier herauskommen: { $place }. Keine Naht ist dort aber offen geblieben.
 sewing_trouble-no_slit_do = Sie in der Naht offen lassen: make.plain_seam(..., opening=...).
 sewing_trouble-hole_off_channel = Diese Stelle liegt nicht zwischen den Nähten des Tunnels, { $low } und { $high } neben der Kante: { $place }.

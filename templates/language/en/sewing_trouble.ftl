@@ -60,6 +60,7 @@ sewing_trouble-channel_beyond = the second row lies { $far } inside { THE($place
 sewing_trouble-channel_beyond_do = Stitch nearer to the edge, or cut the lining, facing or hem deeper.
 sewing_trouble-channel_shallow = between rows { $depth } apart no cord runs.
 sewing_trouble-channel_shallow_do = Set the rows at least { $least } apart.
+sewing_trouble-channel_twice = there is a casing along { THE($place) } already.
 sewing_trouble-no_slit = the cord is to come out at { THE($place) }, but no seam has left that open.
 sewing_trouble-no_slit_do = Leave it open in the seam: make.plain_seam(..., opening=...).
 sewing_trouble-hole_off_channel = { THE($place) } does not lie between the rows of the channel, which are { $low } and { $high } from the edge.

@@ -61,6 +61,7 @@ sewing_trouble-channel_beyond = el segundo pespunte queda a { $far } del borde �
 sewing_trouble-channel_beyond_do = Cosa más cerca del borde, o corte más anchos el forro, la vista o el dobladillo.
 sewing_trouble-channel_shallow = entre pespuntes separados { $depth } no corre ningún cordón.
 sewing_trouble-channel_shallow_do = Sepárelos al menos { $least }.
+sewing_trouble-channel_twice = en «{ $place }» ya hay una jareta.
 sewing_trouble-no_slit = el cordón tiene que salir por «{ $place }», pero ninguna costura lo ha dejado abierto.
 sewing_trouble-no_slit_do = Déjelo abierto en la costura: make.plain_seam(..., opening=...).
 sewing_trouble-hole_off_channel = «{ $place }» no queda entre los pespuntes de la jareta, que están a { $low } y { $high } del borde.

@@ -59,6 +59,7 @@ sewing_trouble-channel_beyond = la seconde piqûre se trouve à { $far } du bord
 sewing_trouble-channel_beyond_do = Piquer plus près du bord, ou couper la doublure, la parementure ou l’ourlet plus large.
 sewing_trouble-channel_shallow = entre des piqûres espacées de { $depth }, aucun cordon ne passe.
 sewing_trouble-channel_shallow_do = Les espacer d’au moins { $least }.
+sewing_trouble-channel_twice = il y a déjà une coulisse le long de « { $place } ».
 sewing_trouble-no_slit = le cordon doit sortir à « { $place } », mais aucune couture n’y est restée ouverte.
 sewing_trouble-no_slit_do = La laisser ouverte dans la couture : make.plain_seam(..., opening=...).
 sewing_trouble-hole_off_channel = « { $place } » ne se trouve pas entre les piqûres de la coulisse, à { $low } et { $high } du bord.
