@@ -111,6 +111,10 @@ def hem(deep):
     return lambda make, front, back, **_: make.hem(front.top, back.top, first=10 * mm, second=deep)
 
 
+def casing(depth):
+    return lambda make, front, back, **_: make.casing(front.top, back.top, first=5 * mm, depth=depth)
+
+
 LINED = (lining, joined, turned)
 SLITS = outer("right_slit", "left_slit")
 
@@ -134,6 +138,10 @@ SEWS = {
     "elastic as wide as runs freely": (
         (outer(), *LINED, gapped, elastic(13 * mm)),
         "2 mm of room are left between two rows",
+    ),
+    "a cord out of a casing at a slit of the seam": (
+        (outer("right_slit"), casing(50 * mm), cord("right_slit")),
+        "the slit, 30 to 45 mm below the fold, opens into the casing, whose row lies 48 mm below it",
     ),
     "a frill above a channel in a deep hem": (
         (eyelet(), outer(), hem(60 * mm), channel(), cord("hole")),
@@ -186,6 +194,11 @@ REFUSED = {
         (outer("long_slit"), *LINED, channel(), cord("long_slit")),
         ["hole_off_channel"],
         "below the second row the slit opens between bag and lining",
+    ),
+    "a slit that goes on below a casing": (
+        (outer("right_slit"), casing(40 * mm), cord("right_slit")),
+        ["hole_off_channel"],
+        "from 38 mm on, where the row lies, it opens into the bag",
     ),
     "an eyelet above the rows": (
         (eyelet("high_hole"), outer(), *LINED, channel(), cord("high_hole")),
