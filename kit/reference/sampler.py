@@ -231,6 +231,10 @@ BEFORE = {
     "buttonholes": (EDGES,),
     "buttons": (EDGES, "make.buttonholes(front.left.hole_1, length=21 * mm)"),
     "centred_zip": (ZIP_SEAM,),
+    "channel": (
+        "make.seam_to_turn(flap.outer, flap_lining.outer, allowance=6 * mm)",
+        "make.turn_out(flap, flap_lining, through=[flap.upper, flap_lining.upper])",
+    ),
     "clip": (SHOULDERS, FACED, FACING.replace("allowance", "clip=False, allowance")),
     "close_band": (CUFFED, "make.set_band(cuff.lower, sleeve.wrist, allowance=1 * cm, overlap=3 * cm, at=cuff.end)"),
     "fasteners": (WAIST_ENDS,),

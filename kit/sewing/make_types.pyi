@@ -200,8 +200,6 @@ class MakeVerbs:
 
         Example::
 
-            make.seam_to_turn(flap.outer, flap_lining.outer, allowance=6 * mm)
-            make.turn_out(flap, flap_lining, through=[flap.upper, flap_lining.upper])
             make.channel(flap.outer, distance=2 * cm, depth=1.5 * cm)"""
 
     def clip(self, *along: Runs) -> Operation:

@@ -179,10 +179,7 @@ CASES = {
         {},  # the edge is turned already
         ("r",),
         (((20, M), (35, M)),),
-        (
-            "make.seam_to_turn(flap.outer, flap_lining.outer, allowance=6 * mm)",
-            "make.turn_out(flap, flap_lining, through=[flap.upper, flap_lining.upper])",
-        ),
+        BEFORE["channel"],
     ),
     "pocket_hem": Sewn(
         "make.pocket_hem(pocket.top, first=6 * mm, second=3 * cm)",

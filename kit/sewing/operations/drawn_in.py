@@ -244,23 +244,24 @@ def _left_open(drawn: ThreadCord, state: State, pattern: Cut) -> Iterable[Case]:
             yield Case(all(span.length <= TOLERANCE for span in minus(spans(pattern, slit), left)), place)
 
 
-def _between_rows(drawn: ThreadCord, state: State, pattern: Cut) -> Iterable[Case]:
-    """The holes of a channel lie between its rows."""
+def _between_rows(drawn: ThreadCord, state: State, pattern: Cut) -> Iterable[tuple[str, Case]]:
+    """The holes of a channel lie between its rows, the slits of a casing between its fold and its row."""
     low, deep = _narrowest(state, drawn, "channel"), _narrowest(state, drawn, "casing_depth")
-    if low is None or deep is None:
+    if deep is None:
         return
-    for place in drawn.through:
+    kind, high = ("casing", deep - EDGE) if low is None else ("channel", low + deep)
+    values = {"low": measured(low or 0.0, "allowance"), "high": measured(high, "allowance")}
+    for place in drawn.through if low is not None else filter(_slit, drawn.through):
         edges = [path_of(pattern, Run(run.piece, run.edges)) for run in drawn.edges if run.piece == place.piece]
-        line, at = hole_at(pattern, place), spot(pattern, place)
+        line, at = _drawn_as(pattern, place), spot(pattern, place)
         ends = (line.start, line.end) if line else (at,) if at else ()
         over = -SLACK if line else HOLE / 2
         off = [min((path.distance_to(end) for path in edges), default=math.inf) for end in ends]
-        values = {"low": measured(low, "allowance"), "high": measured(low + deep, "allowance")}
-        held = all(low <= each - over and each + over <= low + deep for each in off)
-        yield Case(held, place, values=values)
+        if not all((low or 0.0) <= each - over and each + over <= high for each in off):
+            yield kind, Case(False, place, values=values)
 
 
-def hole_at(pattern: Cut, place: Place) -> Path | None:
+def _drawn_as(pattern: Cut, place: Place) -> Path | None:
     """The line that a hole is drawn as, where it is more than a point."""
     mark, slit = place.mark, _slit(place)
     return path_of(pattern, slit) if slit is not None else mark.path
@@ -314,7 +315,8 @@ class ThreadCord(Thread):
             on="edges",
             ends="all",
         ),
-        Rule(Asking(_between_rows), "hole_off_channel", tells=("place", "low", "high")),
+        Rule(First(_between_rows, "channel"), "hole_off_channel", tells=("place", "low", "high")),
+        Rule(First(_between_rows, "casing"), "hole_off_channel", says="slit_off_casing", tells=("place", "high")),
         Rule(Asking(_side_by_side), "cord_no_room", tells=("width", "deep")),
         Rule(Asking(_long_enough), "cord_short", tells=("length", "whole")),
     )

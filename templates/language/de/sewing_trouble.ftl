@@ -62,6 +62,8 @@ sewing_trouble-channel_shallow_do = Mindestens { $least } Abstand lassen.
 sewing_trouble-channel_twice = An { $place } gibt es schon einen Tunnel.
 sewing_trouble-no_slit = Die Kordel soll hier herauskommen: { $place }. Keine Naht ist dort aber offen geblieben.
 sewing_trouble-no_slit_do = Sie in der Naht offen lassen: make.plain_seam(..., opening=...).
+sewing_trouble-slit_off_casing = Diese Stelle reicht über den Tunnel hinaus, dessen Naht { $high } neben der Bruchkante liegt: { $place }.
+sewing_trouble-slit_off_casing_do = Sie näher an der Bruchkante markieren, oder den Tunnel tiefer machen.
 sewing_trouble-hole_off_channel = Diese Stelle liegt nicht zwischen den Nähten des Tunnels, { $low } und { $high } neben der Kante: { $place }.
 sewing_trouble-hole_off_channel_do = Sie versetzen, oder die Nähte: distance und depth in make.channel.
 # { $share } ist ein Prozentwert.

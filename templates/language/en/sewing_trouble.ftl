@@ -63,6 +63,8 @@ sewing_trouble-channel_shallow_do = Set the rows at least { $least } apart.
 sewing_trouble-channel_twice = there is a casing along { THE($place) } already.
 sewing_trouble-no_slit = the cord is to come out at { THE($place) }, but no seam has left that open.
 sewing_trouble-no_slit_do = Leave it open in the seam: make.plain_seam(..., opening=...).
+sewing_trouble-slit_off_casing = { THE($place) } reaches beyond the casing, whose row lies { $high } from the fold.
+sewing_trouble-slit_off_casing_do = Mark it nearer to the fold, or make the casing deeper.
 sewing_trouble-hole_off_channel = { THE($place) } does not lie between the rows of the channel, which are { $low } and { $high } from the edge.
 sewing_trouble-hole_off_channel_do = Move it, or the rows: distance and depth of make.channel.
 # $share is a percentage.

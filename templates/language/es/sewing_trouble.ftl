@@ -64,6 +64,8 @@ sewing_trouble-channel_shallow_do = Sepárelos al menos { $least }.
 sewing_trouble-channel_twice = en «{ $place }» ya hay una jareta.
 sewing_trouble-no_slit = el cordón tiene que salir por «{ $place }», pero ninguna costura lo ha dejado abierto.
 sewing_trouble-no_slit_do = Déjelo abierto en la costura: make.plain_seam(..., opening=...).
+sewing_trouble-slit_off_casing = «{ $place }» se sale de la jareta, cuyo pespunte está a { $high } del doblez.
+sewing_trouble-slit_off_casing_do = Márquelo más cerca del doblez, o haga la jareta más ancha.
 sewing_trouble-hole_off_channel = «{ $place }» no queda entre los pespuntes de la jareta, que están a { $low } y { $high } del borde.
 sewing_trouble-hole_off_channel_do = Muévalo, o mueva los pespuntes: distance y depth de make.channel.
 # $share es un tanto por ciento.

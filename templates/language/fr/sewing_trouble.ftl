@@ -62,6 +62,8 @@ sewing_trouble-channel_shallow_do = Les espacer d’au moins { $least }.
 sewing_trouble-channel_twice = il y a déjà une coulisse le long de « { $place } ».
 sewing_trouble-no_slit = le cordon doit sortir à « { $place } », mais aucune couture n’y est restée ouverte.
 sewing_trouble-no_slit_do = La laisser ouverte dans la couture : make.plain_seam(..., opening=...).
+sewing_trouble-slit_off_casing = « { $place } » dépasse la coulisse, dont la piqûre se trouve à { $high } du pli.
+sewing_trouble-slit_off_casing_do = La marquer plus près du pli, ou faire une coulisse plus profonde.
 sewing_trouble-hole_off_channel = « { $place } » ne se trouve pas entre les piqûres de la coulisse, à { $low } et { $high } du bord.
 sewing_trouble-hole_off_channel_do = La déplacer, ou déplacer les piqûres : distance et depth de make.channel.
 sewing_trouble-not_gathered_yet = le bord « { $place } » est plus long de { $share } que celui auquel il est cousu : trop pour être résorbé.
