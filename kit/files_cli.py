@@ -11,7 +11,9 @@ from typing import Any
 STARTS = {
     "block": "a block in your size: a sleeveless top from the bodice block",
     "traced": "a top that fits, traced in a drawing program (SVG or DXF)",
-    "blank": "blank paper: a lined pouch, drawn line by line",
+    "blank": "blank paper: a flat bag with a handle, drawn line by line",
+    "skirt": "a block in your size: an A-line skirt from the skirt block",
+    "trousers": "a block in your size: pull-on trousers from the trouser block",
 }
 _ANOTHER = "another lesson: type the name of its notebook"
 
@@ -29,7 +31,7 @@ def add_files(commands: Any, code: str) -> None:
         "--from",
         dest="start",
         metavar="START",
-        help="block, traced, blank, or the notebook of another lesson (.ipynb) to make a variation of",
+        help="block, traced, blank, skirt, trousers, or the notebook of another lesson (.ipynb) to make a variation of",
     )
     new.set_defaults(run=_new)
 
@@ -92,7 +94,7 @@ def _asked() -> str:
         return "block"
     print("Start from:")
     for number, (name, says) in enumerate(STARTS.items(), start=1):
-        print(f"  {number}  {name:7} {says}")
+        print(f"  {number}  {name:8} {says}")
     print(f"  or {_ANOTHER}")
     answer = input("Number or name (1): ").strip()
     if answer.isdigit() and 1 <= int(answer) <= len(STARTS):

@@ -10,13 +10,14 @@ import nbformat
 import pytest
 
 from kit import Lesson
+from kit.booklet.starter import FROM
 from kit.cli import main
 from kit.lesson.goals import Attempt
 from kit.proof import prove
 from kit.resources import examples
 from tests.example import notebook_names
 
-STARTS = ("block", "traced", "blank")
+STARTS = tuple(FROM)
 
 
 def refused(capsys: pytest.CaptureFixture[str], *arguments: str) -> str:
@@ -81,7 +82,7 @@ def test_what_cannot_be_started_from(
     assert list(tmp_path.iterdir()) == []
 
 
-@pytest.mark.parametrize(("typed", "start"), [("3", "blank"), ("traced", "traced"), ("", "block")])
+@pytest.mark.parametrize(("typed", "start"), [("3", "blank"), ("4", "skirt"), ("traced", "traced"), ("", "block")])
 def test_new_asks_where_somebody_sits(
     typed: str, start: str, tmp_path: Path, monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]
 ) -> None:
@@ -89,7 +90,9 @@ def test_new_asks_where_somebody_sits(
     monkeypatch.setattr("sys.stdout.isatty", lambda: True)
     monkeypatch.setattr("builtins.input", lambda asked: typed)
     said = new(tmp_path, monkeypatch, "Top").read_text("utf-8")
-    assert {"block": "bodice_block", "traced": "read_traced", "blank": "blank_paper"}[start] in said
+    assert {"block": "bodice_block", "traced": "read_traced", "blank": "blank_paper", "skirt": "skirt_block"}[
+        start
+    ] in said
     assert all(f"  {number}  " in capsys.readouterr().out or number for number in (1, 2, 3))
 
 

@@ -13,15 +13,21 @@ from kit.booklet.run_notebook import read_notebook
 from kit.errors import KitError
 from kit.resources import examples, templates
 
-FROM = {"block": "lesson.ipynb", "traced": "traced.ipynb", "blank": "blank.ipynb"}
+FROM = {
+    "block": "lesson.ipynb",
+    "traced": "traced.ipynb",
+    "blank": "blank.ipynb",
+    "skirt": "skirt.ipynb",
+    "trousers": "trousers.ipynb",
+}
 """What a lesson may start from, and the notebook it is written from."""
 _DRAWING = "my_top.svg"
 
 
 def start(name: str, folder: Path, origin: str = "block") -> Path:
-    """Write a starter notebook for a lesson called `name` into `folder`; the new file's path. `origin` is "block",
-    "traced" (a drawing is put beside it), "blank", or the notebook of another lesson. Raises `KitError` for a name that
-    gives no file name, when the file is already there, and for an origin that is none."""
+    """Write a starter notebook for a lesson called `name` into `folder`; the new file's path. `origin` is a key of
+    `FROM` (for "traced" a drawing is put beside it), or the notebook of another lesson. Raises `KitError` for a name
+    that gives no file name, when the file is already there, and for an origin that is none."""
     title = re.sub(r"\.ipynb\Z", "", " ".join(name.split()))
     if "/" in title or "\\" in title:
         raise KitError(f"'{name}' names a folder.", do="Go to that folder first, then give only the lesson's name.")
