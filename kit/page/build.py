@@ -47,10 +47,11 @@ from kit.resources import templates
 
 LESSON = "lesson.ipynb"
 _EDITION = re.compile(r"edition-[0-9a-f]{12}")
-_SCRIPTS = (
+SCRIPTS = (
     *("app.js", "engine.js", "sliders.js", "grips.js", "body.js", "told.js", "page.css"),
     *("worker.js", "files.js", "unpack.js", "unpacking.js"),
 )
+"""What of templates/page a page is made of, but for its index and service worker."""
 _PATIENCE = 600.0  # seconds in which the page's own Python must have drawn every step
 _FIRST = "// Keeps one edition of the lesson on the device"  # how sw.js.j2 begins
 _OFTEN = ("opening", "opening_first", "cannot_run", "not_loaded", "needs_scripts", "booklet_link")
@@ -267,7 +268,7 @@ def _parts(
         "notices.txt": _notices().encode("utf-8"),
         **{f"icon-{side}.png": icon(side) for side in (192, 512)},
     }
-    for name in _SCRIPTS:
+    for name in SCRIPTS:
         parts[name] = (templates() / "page" / name).read_bytes()
     parts["page.json"] = _json(
         {"slug": slug(title), "languages": {code: _words(code) for code in offered}, "own": offered[0]}

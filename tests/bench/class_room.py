@@ -33,6 +33,8 @@ from tornado.websocket import WebSocketClientConnection, websocket_connect
 sys.path.insert(0, str(Path(__file__).resolve().parents[1]))
 from open_room import Room, running_room
 
+from kit.page.build import SCRIPTS
+
 PATIENCE = 300.0
 REST = 0.35  # seconds after which a page asks for the proof
 
@@ -155,7 +157,6 @@ async def measure(room: Room, count: int, engine: int, seconds: float) -> None:
     text = index.decode() if index[:2] != b"\x1f\x8b" else __import__("gzip").decompress(index).decode()
     edition = re.search(r"edition-[0-9a-f]+", text)
     assert edition is not None
-    scripts = ("app.js", "engine.js", "sliders.js", "body.js", "told.js", "worker.js", "page.css", "page.json")
     python = (
         "kit.zip.lzma",
         "python.zip.lzma",
@@ -166,7 +167,7 @@ async def measure(room: Room, count: int, engine: int, seconds: float) -> None:
         "pyodide.asm.mjs",
     )
     own = 'data-own="yes"' in text
-    names = (*scripts, *((*python, "pyodide.asm.wasm.lzma") if own else ()))
+    names = (*SCRIPTS, "page.json", *((*python, "pyodide.asm.wasm.lzma") if own else ()))
     files = [f"/{edition[0]}/{name}" for name in names]
 
     async def come(page: Page) -> tuple[float, int]:

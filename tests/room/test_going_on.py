@@ -10,13 +10,13 @@ import pytest
 from tornado.httputil import parse_cookie
 from tornado.iostream import StreamBufferFullError
 
-from kit.room import server
+from kit.room import running
 from kit.room.gate import Door
 from kit.room.lines import StudentLine
 
 
 def test_boards_are_told_again_after_a_telling_that_failed(monkeypatch: pytest.MonkeyPatch) -> None:
-    monkeypatch.setattr(server, "TICK", 0.0)
+    monkeypatch.setattr(running, "TICK", 0.0)
     ticks: list[int] = []
 
     async def room() -> None:
@@ -28,7 +28,7 @@ def test_boards_are_told_again_after_a_telling_that_failed(monkeypatch: pytest.M
                 raise UnicodeEncodeError("utf-8", "\ud800", 0, 1, "half a character")
             done.set()
 
-        ticking = asyncio.create_task(server._ticking(SimpleNamespace(tick=tick)))  # type: ignore[arg-type]
+        ticking = asyncio.create_task(running._tick(SimpleNamespace(tick=tick)))  # type: ignore[arg-type]
         await asyncio.wait_for(done.wait(), 60)
         ticking.cancel()
 
