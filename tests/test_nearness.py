@@ -46,7 +46,7 @@ class Bench:
 
     def __init__(self, trials: ModuleType, *, always: Sequence[str] = (), noticing: Sequence[str] = ()) -> None:
         self.trials, self.folder = trials, trials.ROOT
-        self.always, self.noticing = always, noticing
+        self.always, self.noticing, self.endless = always, noticing, ""
         self.plain: list[str] = []
         self.changed: list[str] = []
 
@@ -54,6 +54,9 @@ class Bench:
         changed = (self.folder / HAND).read_text() != FILES[HAND]
         assert ("-x" in options) == changed  # a trial ends with the first failure, a first look sees them all
         (self.changed if changed else self.plain).extend(files)
+        if self.endless in files:
+            done = files[: files.index(self.endless) + 1]
+            return self.trials.Ran("late", (), {file: SECONDS.get(file, 1.0) for file in done}, self.endless, ())
         failed = tuple(f"{f}::test_it" for f in files if f in self.always or (changed and f in self.noticing))
         seconds = {file: SECONDS.get(file, 1.0) for file in files}
         return self.trials.Ran("failed" if failed else "passed", failed, seconds, files[-1], ())
@@ -124,3 +127,17 @@ def test_far_files_are_tried_as_long_as_there_is_time(trials: ModuleType) -> Non
     bench.changed.clear()
     attempt(trials, bench, within=8.0)
     assert bench.changed == [*NEAREST, "tests/lesson/test_moves.py", "tests/picture/test_order.py", REST[0]]
+
+
+def test_a_file_without_end_is_left_out_and_those_before_it_are_known(trials: ModuleType) -> None:
+    bench = Bench(trials)
+    bench.endless = REST[0]
+    assert attempt(trials, bench) == ("survived", "")
+    assert bench.plain[-4:] == [*REST, *REST]  # both, the endless one alone as nothing else ended, the other
+    assert REST[1] in bench.changed and REST[0] not in bench.changed
+    bench.endless = NEAREST[1]
+    (trials.ROOT / "kit/lesson/moves.py").write_text("")
+    bench.plain.clear()
+    attempt(trials, bench)
+    assert bench.plain[:3] == [*NEAREST, NEAREST[1]]
+    assert set(trials.Unchanged(300.0).failing()) == {NEAREST[1]}

@@ -278,21 +278,25 @@ class Unchanged:
     def _learn(self, files: Sequence[str], bench: Bench) -> None:
         ran = bench.run(files, self._most)
         bench.load(ran.modules)
-        dumb = ran.end == "failed" and not ran.failed
-        if (dumb or ran.end == "late") and len(files) > 1:  # nobody knows which is to blame
+        late, dumb = ran.end == "late", ran.end == "failed" and not ran.failed
+        ended = [file for file in files if file in ran.seconds and file != ran.last] if late else list(files)
+        if (dumb or (late and not ended)) and len(files) > 1:  # nobody knows which is to blame
             for file in files:
                 self._learn([file], bench)
             return
-        for file in files:
+        for file in ended or files:
             fails = next((test for test in ran.failed if test.split("::")[0] == file), "")
-            if ran.end == "late":
+            if late and not ended:
                 fails = f"{file} takes more than {self._most:.0f} s"
             elif dumb:
                 fails = f"{file} ends without a word"
-            seconds = self._most if ran.end == "late" else ran.seconds.get(file, 0.0)
+            seconds = self._most if late and not ended else ran.seconds.get(file, 0.0)
             self._known[file] = Untouched(self._mark(file), seconds, fails)
         KEPT.mkdir(parents=True, exist_ok=True)
         self._kept.write_text(json.dumps({file: asdict(one) for file, one in sorted(self._known.items())}), "utf-8")
+        left = [file for file in files if ended and file not in ended]
+        if left:
+            self._learn(left, bench)
 
 
 def _is_test_file(path: Path) -> bool:

@@ -12,6 +12,7 @@ from shapely import Point as Spot
 
 from kit import open_lesson
 from kit.geometry import Point, Region, Vector, inside_length
+from kit.geometry.region import _chained
 
 ROOT = Path(__file__).parents[2]
 SQUARE = Region.of([Point(0, 0), Point(100, 0), Point(100, 100), Point(0, 100)])
@@ -158,3 +159,13 @@ def test_nothing() -> None:
     assert nothing.is_empty and nothing.area == 0 and not nothing.contains(Point(0, 0))
     assert SQUARE.parted(nothing, 0.5) == (nothing, SQUARE)
     assert unary_union([as_shapely(nothing)]).is_empty
+
+
+@pytest.mark.parametrize(("begins", "ends"), [(4e-6, 4e-6), (4e-6, 6e-6), (6e-6, 4e-6), (4e-6, -6e-6)])
+def test_a_ring_closes_where_its_ends_are_rounded_apart(begins: float, ends: float) -> None:
+    """The ends of sides are computed twice and may differ in their last digits, across the border of two hundred-
+    thousandths of a mm as well as within one."""
+    sides = [(begins, 0.0, 100.0, 0.0), (100.0, 0.0, 100.0, 100.0), (100.0, 100.0, 0.0, 100.0), (0.0, 100.0, ends, 0.0)]
+    (ring,) = _chained(sides)
+    assert len(ring) == 4 and Region((ring,)).area == pytest.approx(10000.0)
+    assert _chained(sides[:-1]) == ()
