@@ -132,6 +132,25 @@ def test_a_deep_round_hem_is_told_and_the_widest_named() -> None:
     assert findings(sewn(circle(500.0, 18.0), 6.0, 12.0)) == []  # the second turn is what lies on the garment
 
 
+@pytest.mark.parametrize("spread", [0.05, 0.1, -0.1])
+def test_the_end_of_a_round_hem_on_a_slanted_side_lies_twice_the_slant_off(spread: float) -> None:
+    """By trigonometry: a mitre runs on along the side, and mirrored in the hem it leans as much the other way. So its
+    far end lies the depth times the sine of twice the slant off; it is looked at in quarters of that depth."""
+    plain, low = circle(500.0, 30.0), math.pi / 6 - spread
+    start, corner = plain.edge("side").path.start, Point(500 * math.cos(low), -500 * math.sin(low))
+    paths = {"side": Path.line(start, corner), "hem": Path((Arc(Point(0, 0), 500.0, -low, low - math.pi / 2),))}
+    edges = tuple(replace(edge, path=paths.get(edge.name, edge.path)) for edge in plain.edges)
+    piece = replace(plain, edges=edges, corners=(Corner("side", "hem", "mitre", by_hand=True),))
+    pattern = sewn(piece, 30.0)
+    piece = pattern.piece("skirt")
+    (end,) = (e for e in folded_ends(piece, cut_line(piece), turnings(pattern)) if e.neighbour.name == "side")
+    slant = math.acos((corner - start).unit().dot((corner - Point(0, 0)).unit()))
+    assert end.degrees == pytest.approx(math.degrees(2 * slant))
+    assert 0.75 * 30.0 * math.cos(slant) < end.slant / math.sin(2 * slant) <= 30.0
+    found = next(f for f in findings(pattern) if f.code == "hem_end_angle")
+    assert f"{math.degrees(2 * slant):.0f} degrees" in found.what
+
+
 def test_a_hollow_hem_pulls() -> None:
     (found,) = findings(sewn(circle(400.0, 30.0, hollow=True), 30.0))
     assert "shorter" in found.what and "pull" in found.what
