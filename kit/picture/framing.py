@@ -42,6 +42,25 @@ def _outside(p: PlacedLayer, lines: tuple[Run, ...], pattern: Pattern) -> list[B
     return found
 
 
+def _with_rows(box: Box, scene: Scene, p: PlacedLayer, lines: tuple[Run, ...], pattern: Pattern) -> Box:
+    """The window, large enough for the rows far inside the edge that it shows."""
+    deep = [
+        row.inset
+        for row in scene.rows
+        if row.line is None and row.ink == "new" and any(row.run.piece == run.piece for run in lines)
+    ]
+    reach = max(deep, default=0.0) + _THING
+    if reach <= _WHOLE:
+        return box
+    boxes = [box]
+    for run in lines:
+        path = path_of(pattern, run)
+        x0, y0, x1, y1 = p.lay(path, run.side).bounds()
+        far = p.inward(path, run.side) * reach
+        boxes.append((x0 + far.x, y0 + far.y, x1 + far.x, y1 + far.y))
+    return _around_all(boxes)
+
+
 def _with_band(box: Box, band: PlacedLayer, pattern: Pattern) -> Box:
     """The window, large enough for the whole depth of a band that hangs from the edge it shows."""
     on, base, along = band.layer.on, band.base, band.layer.along
@@ -96,7 +115,7 @@ def windows(scene: Scene, pattern: Pattern, placed: list[PlacedLayer]) -> tuple[
     long = max(box[2] - box[0], box[3] - box[1])
     part = scene.focus.start is not None or scene.focus.end is not None
     least = _STRIP if scene.strip else _THING if scene.things and part else _PART if part or banded else _WHOLE
-    box = grown(box, max(long * 0.2, least))
+    box = _with_rows(grown(box, max(long * 0.2, least)), scene, p, lines, pattern)
     for band in (p for p in placed if p.layer.along is not None and p.layer.along.outward):
         box = _with_band(box, band, pattern)
     wide, high = box[2] - box[0], box[3] - box[1]

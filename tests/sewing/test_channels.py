@@ -9,9 +9,12 @@ from types import SimpleNamespace
 import pytest
 
 from kit.geometry import Point
+from kit.picture.drawing import Stroke
+from kit.picture.sewing import scene_drawing
 from kit.piece.piece import Mark
 from kit.proof.unfinished import unfinished
 from kit.prose import sentences
+from kit.sewing.in_work import shown_scenes
 from kit.sewing.operations.channels import reach
 from kit.sewing.order import of_kind
 from kit.sewing.run import Run
@@ -341,3 +344,14 @@ def test_how_far_a_piece_goes_on_from_an_edge(bag, garments):
     wanted = {300.0: front, 200.0: triangle, 240.0: slanted}
     for high, piece in wanted.items():
         assert reach(SimpleNamespace(piece=lambda _, of=piece: of), Run("front", ("top",))) == pytest.approx(high)
+
+
+def test_the_picture_shows_both_rows_however_far_they_lie_from_the_edge(sewn, bag):
+    found = sewn(bag, outer(), *LINED, channel(depth=80 * mm))
+    (scene,) = shown_scenes(found.pattern, _channel(found))
+    drawing = scene_drawing(scene, found.pattern)
+    low, high = drawing.window[1], drawing.window[3]
+    rows = [item for item in drawing.items if isinstance(item, Stroke) and item.role == "row"]
+    levels = {round(item.curves[0].start.y) for item in rows}
+    assert len(levels) == 2 and max(levels) - min(levels) == 80
+    assert low < min(levels) and max(levels) < high
