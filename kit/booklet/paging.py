@@ -14,6 +14,7 @@ from typing import Literal
 
 LEAST, MOST = 0.58, 2.2  # shares of a picture's usual room
 _WHITE, _SHRUNK, _GROWN, _LAST, _PAGE, _PARTED = 10.0, 6.0, 1.2, 1.0, 0.4, 20.0
+_SCRAP, _FEW = 1.5, 0.25  # what a last page with nothing on it would cost more, and from which share on none does
 _ROOMY = 0.08  # share of a page left white from which stacking its pictures is tried
 _STACKED = 1.0  # least share of stacked pictures: smaller, they would gain nothing by it
 _CLOSE = 0.92  # share below which closer rows of pictures are tried
@@ -184,6 +185,8 @@ def _shared(page: Sequence[Unit], room: float, ways: Sequence[Way], *, last: boo
     over = max(0.0, used(share) - room) / room
     white = max(0.0, room - used(share)) / room
     cost = _PAGE + (_LAST if last else _WHITE) * white**2 + 100 * over
+    if last:  # it may be short, but a few lines by themselves are worse than smaller pictures or a step beside them
+        cost += _SCRAP * max(0.0, 1.0 - used(share) / (_FEW * room))
     for unit, way in zip(page, ways, strict=True):
         if unit.rows:
             size = unit.size(share, way)

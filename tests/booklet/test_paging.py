@@ -93,6 +93,14 @@ def test_three_small_pictures_in_two_rows_stand_in_one_where_they_are_larger_so(
     assert alone.way == "" and alone.share > 1.0  # room enough for large ones in two rows
 
 
+def test_a_few_lines_take_a_step_with_them_to_the_last_page():
+    """Two steps with tall pictures fill a page as they are; what is said last gets the second of them."""
+    two = [step(48.0, 69.0), step(38.0, 159.0)]
+    assert [placing.breaks for placing in share_out(two, PAGE)] == [False, False]
+    said = share_out([*two, Unit(24.0)], PAGE)
+    assert [placing.breaks for placing in said] == [False, True, False]
+
+
 def test_a_unit_taller_than_a_page_has_a_page_to_itself():
     units = [step(15.0, 78.0), Unit(400.0), step(15.0, 78.0)]
     assert [placing.breaks for placing in share_out(units, PAGE)] == [False, True, True]
