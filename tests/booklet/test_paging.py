@@ -94,11 +94,10 @@ def test_three_small_pictures_in_two_rows_stand_in_one_where_they_are_larger_so(
 
 
 def test_a_few_lines_take_a_step_with_them_to_the_last_page():
-    """Two steps with tall pictures fill a page as they are; what is said last gets the second of them."""
-    two = [step(48.0, 69.0), step(38.0, 159.0)]
-    assert [placing.breaks for placing in share_out(two, PAGE)] == [False, False]
-    said = share_out([*two, Unit(24.0)], PAGE)
-    assert [placing.breaks for placing in said] == [False, True, False]
+    """Unless the page before would come out half empty by it."""
+    for first, second, breaks in ((170.0, 70.0, [False, True, False]), (120.0, 120.0, [False, False, True])):
+        placings = share_out([Unit(first), Unit(second), Unit(24.0)], PAGE)
+        assert [placing.breaks for placing in placings] == breaks
 
 
 def test_a_unit_taller_than_a_page_has_a_page_to_itself():
