@@ -150,8 +150,8 @@ class BookletParts:
         rows = tuple((row["cloth"], row["width"], row["length"]) for row in self.cloth.get("rows", ()))
         if not rows:
             return None
-        head = tuple(say(f"booklet.{key}") for key in ("cloth", "width", "length"))
-        return Table(say("booklet.lengths"), head, rows, note=str(self.cloth["note"]))
+        head = tuple(say(f"booklet.{key}") for key in ("cloth", "width", "to_buy"))
+        return Table(say("booklet.cloth_to_buy"), head, rows, note=str(self.cloth["note"]))
 
     def _cards(self) -> dict[str, list[str]]:
         """How each piece is cut, by the number on its card; a strip with its size."""

@@ -84,6 +84,13 @@ def test_tables_and_lengths_are_those_of_a_booklet_built_for_the_body(
         assert told["cards"][str(card.number)] == plain(card.cuts)
 
 
+def test_the_cloth_to_buy_is_that_of_the_nearest_size() -> None:
+    cloth = {"sizes": {"W6": [{"cloth": "main", "width": 1400.0, "length": 900.0}]}}
+    table = ask(Engine(SKIRT, cloth=cloth))["tables"]["lengths"]
+    assert table["title"] == "Cloth to buy" and table["head"] == ["Cloth", "Width", "Length to buy"]
+    assert table["rows"] == [["Main cloth", "140\u00a0cm (55\u00a0in)", "0.9\u00a0m (1\u00a0yd)"]]
+
+
 def test_steps_are_told_and_numbered_as_there(engine: Engine, ines: tuple[Booklet, Handover]) -> None:
     book, given = ines
     blocks = [block for part in (book.drafting, book.sewing) for block in part.blocks]
