@@ -235,7 +235,7 @@ def test_no_page_of_a_buyer_s_booklet_is_mostly_white(laid):
     shares = {number + 1: round(filled(page, form), 2) for number, page in enumerate(set_pages)}
     free = {sewing, len(set_pages)}  # numbers from 1: the page before sewing, and the last
     white = {number: share for number, share in shares.items() if share < 0.45 and number not in free}
-    # Of small paper one page is left: the end of a list before a figure that takes most of the next.
+    # On small paper one is left: the end of the list of measurements, before a chart that takes most of a page.
     assert len(white) <= (0 if form.beside else 1), shares
     few = {number + 1: lines_on(page) for number, page in enumerate(set_pages)}
     assert not {number: count for number, count in few.items() if count < 4}, few
