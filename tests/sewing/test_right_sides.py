@@ -85,6 +85,7 @@ def test_interfacing_and_the_far_side_of_a_tube_tell_nothing() -> None:
         ("right", LOWER, (1,)),
         ("wrong", LOWER, (-1,)),
         ("right", back(LOWER), (-1,)),
+        ("right", replace(LOWER, path=((-0.5, 0.0), (0.0, 0.0))), (1,)),  # however short
     ],
 )
 def test_what_is_turned_lies_on_the_wrong_side(up: str, ply: Ply, sides: tuple[int, ...]) -> None:
