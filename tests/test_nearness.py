@@ -47,6 +47,7 @@ class Bench:
     def __init__(self, trials: ModuleType, *, always: Sequence[str] = (), noticing: Sequence[str] = ()) -> None:
         self.trials, self.folder = trials, trials.ROOT
         self.always, self.noticing, self.endless = always, noticing, ""
+        self.crowded = ""
         self.plain: list[str] = []
         self.changed: list[str] = []
 
@@ -57,6 +58,8 @@ class Bench:
         if self.endless in files:
             done = files[: files.index(self.endless) + 1]
             return self.trials.Ran("late", (), {file: SECONDS.get(file, 1.0) for file in done}, self.endless, ())
+        if self.crowded in files and len(files) > 1 and changed:
+            return self.trials.Ran("failed", (f"{self.crowded}::test_it",), {}, self.crowded, ())
         failed = tuple(f"{f}::test_it" for f in files if f in self.always or (changed and f in self.noticing))
         seconds = {file: SECONDS.get(file, 1.0) for file in files}
         return self.trials.Ran("failed" if failed else "passed", failed, seconds, files[-1], ())
@@ -96,7 +99,8 @@ def test_what_many_import_is_tried_by_its_own_folder_first(trials: ModuleType) -
 def test_a_trial_ends_with_the_first_round_that_fails(trials: ModuleType) -> None:
     bench = Bench(trials, noticing=["tests/lesson/test_moves.py", *REST])
     assert attempt(trials, bench) == ("caught", "tests/lesson/test_moves.py::test_it")
-    assert bench.plain == bench.changed == [*NEAREST, *sorted(IMPORTING)]  # how long each takes is not known yet
+    # How long each takes is not known yet; the one that failed is run alone as well, with the change and without.
+    assert bench.plain == bench.changed == [*NEAREST, *sorted(IMPORTING), "tests/lesson/test_moves.py"]
 
 
 def test_a_file_that_fails_without_the_change_has_noticed_nothing(trials: ModuleType) -> None:
@@ -141,3 +145,10 @@ def test_a_file_without_end_is_left_out_and_those_before_it_are_known(trials: Mo
     attempt(trials, bench)
     assert bench.plain[:3] == [*NEAREST, NEAREST[1]]
     assert set(trials.Unchanged(300.0).failing()) == {NEAREST[1]}
+
+
+def test_a_file_that_fails_only_in_company_has_noticed_nothing(trials: ModuleType) -> None:
+    bench = Bench(trials, noticing=[REST[1]])
+    bench.crowded = IMPORTING[0]
+    assert attempt(trials, bench) == ("caught", f"{REST[1]}::test_it")
+    assert bench.changed[2:6] == [*sorted(IMPORTING), IMPORTING[0], IMPORTING[1]]

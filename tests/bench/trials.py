@@ -247,6 +247,7 @@ class Unchanged:
         self._known = {file: Untouched(**row) for file, row in rows.items()}
         self._tree = stamp(*(stamp_of(ROOT / name, _is_test_file) for name in _COPIED))
         self._lock = Lock()
+        self._alone: dict[str, bool] = {}
 
     def seconds(self, file: str) -> float:
         """What a file took when it last ran without a change, in this tree or an older; infinite if it never did."""
@@ -259,6 +260,13 @@ class Unchanged:
             if new:
                 self._learn(new, bench)
             return [file for file in files if (found := self._of(file)) is not None and not found.fails]
+
+    def alone(self, file: str, bench: Bench) -> bool:
+        """Whether a file passes with no other beside it in the tree as it is, looked at once in a slice."""
+        with self._lock:
+            if file not in self._alone:
+                self._alone[file] = bench.run([file], self._most).end == "passed"
+            return self._alone[file]
 
     def failing(self) -> dict[str, str]:
         """{file: what fails there} of every file that was run in this tree and does not pass."""
@@ -334,18 +342,41 @@ def tried(mutant: Mutant, bench: Bench, unchanged: Unchanged, reach: Reach) -> T
         if not files:
             continue
         count += len(files)
-        target.write_text(after, "utf-8")
-        _forget(target)
-        try:
-            usual = sum(map(unchanged.seconds, files))
-            ran = bench.run(files, min(reach.most, _PATIENCE + 5 * usual), "-x")
-        finally:
-            target.write_text(before, "utf-8")
-            _forget(target)
-        if ran.end != "passed":
-            outcome, by = ("too long", ran.last) if ran.end == "late" else ("caught", (*ran.failed, "on loading")[0])
-            return Tried(mutant, outcome, time.monotonic() - began, was, becomes, count, by)
+        while files:
+            ran = _with(after, target, bench, files, unchanged, reach, "-x")
+            if ran.end == "passed":
+                break
+            file = ran.failed[0].split("::")[0] if ran.failed else ran.last or files[0]
+            # Some tests fail only in company of others, with the change or without: alone it must fail as well.
+            alone = ran if len(files) == 1 else _with(after, target, bench, [file], unchanged, reach, "-x")
+            if alone.end != "passed" and unchanged.alone(file, bench):
+                outcome = "too long" if alone.end == "late" else "caught"
+                return Tried(
+                    mutant,
+                    outcome,
+                    time.monotonic() - began,
+                    was,
+                    becomes,
+                    count,
+                    (*alone.failed, f"{file} as such")[0],
+                )
+            files = [other for other in files if other != file]
     return Tried(mutant, "survived", time.monotonic() - began, was, becomes, count)
+
+
+def _with(
+    after: str, target: Path, bench: Bench, files: Sequence[str], unchanged: Unchanged, reach: Reach, *options: str
+) -> Ran:
+    """A run of test files with the text `after` in the module."""
+    before = target.read_text("utf-8")
+    target.write_text(after, "utf-8")
+    _forget(target)
+    try:
+        usual = sum(map(unchanged.seconds, files))
+        return bench.run(files, min(reach.most, _PATIENCE + 5 * usual), *options)
+    finally:
+        target.write_text(before, "utf-8")
+        _forget(target)
 
 
 def _fits(seconds: float, left: float, longest: float) -> bool:

@@ -8,7 +8,7 @@ import pytest
 
 from kit.blocks import bodice_block
 from kit.body.chart import workshop_chart
-from kit.geometry import Line, Path, Point, Vector
+from kit.geometry import Arc, Line, Path, Point, Vector
 from kit.lesson.bench import BenchPiece, opened
 from kit.lesson.hand import HandMove, carried_out, ends_of, right_angles, square_sign
 from kit.lesson.lesson import Lesson
@@ -151,6 +151,18 @@ def test_corners_of_a_ruled_outline_are_square_only_where_they_are() -> None:
     corners = [Point(0, 0), Point(100, 0), Point(100, 50), Point(20, 50)]
     edges = [(str(i), Path.of(Line(corners[i], corners[(i + 1) % 4]))) for i in range(4)]
     assert {sign.at for sign in right_angles(edges)} == {Point(100, 0), Point(100, 50)}
+
+
+def test_only_straight_lines_that_meet_have_a_square_corner() -> None:
+    up = Path.of(Line(Point(100, 0), Point(100, 50)))
+    round_corner = Path((Arc(Point(100, 50), 50.0, -math.pi / 2, math.pi / 2),))  # sets out level, where `up` begins
+    assert round_corner.start.distance(up.start) < 1e-9 and round_corner.start_tangent.y == pytest.approx(0)
+    away = Path.of(Line(Point(130, 0), Point(130, 50)))
+    for later, corners in ((up, [Point(100, 0)]), (away, []), (round_corner, [])):
+        assert [sign.at for sign in right_angles([("level", LEVEL), ("later", later)])] == corners
+    turned = Path((Arc(Point(0, 50), 50.0, -math.pi / 2, math.pi / 2),))  # ends upright, where `over` sets out level
+    over = Path.of(Line(turned.end, turned.end + Vector(-20, 0)))
+    assert right_angles([("turned", turned), ("over", over)]) == []
 
 
 def test_one_corner_has_one_sign() -> None:
