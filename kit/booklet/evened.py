@@ -9,7 +9,7 @@ Only places where a page may end are taken: before a chapter, and between two bl
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass, field
+from dataclasses import dataclass
 from itertools import pairwise
 from typing import Any
 from xml.etree.ElementTree import Element
@@ -26,13 +26,13 @@ _ENDING = _ALONE | {"cards"}
 """Classes of blocks after which it may."""
 
 
-@dataclass
+@dataclass(frozen=True)
 class _Sheet:
     """A page that is set: how far down it is `filled` (a share of its depth), and the blocks that begin on it before
     which it might end, with the share of the page above each and whether it is a chapter."""
 
-    filled: float = 0.0
-    blocks: list[tuple[Element, float, bool]] = field(default_factory=list)
+    filled: float
+    blocks: tuple[tuple[Element, float, bool], ...]
 
 
 def wanted_breaks(pages: Sequence[Page], root: Element) -> list[Element]:
@@ -79,19 +79,19 @@ def _sheet(page: Page, alone: dict[Element, bool], seen: set[Element]) -> _Sheet
     """One page; `seen` are the elements that began before it, to which its own are added."""
     area: Any = page._page_box
     top, depth = area.content_box_y(), area.height
-    sheet = _Sheet()
+    filled, blocks = 0.0, []
     for box in _boxes(area):
         element = getattr(box, "element", None)
         if element is not None and element in alone and element not in seen:
             seen.add(element)
             above = (box.border_box_y() - top) / depth
             if above > _GAP:
-                sheet.blocks.append((element, above, alone[element]))
+                blocks.append((element, above, alone[element]))
         if isinstance(box, (TextBox, ReplacedBox)):
             foot = (box.position_y + box.margin_height() - top) / depth
             if foot <= 1.005:  # the page's number stands lower
-                sheet.filled = max(sheet.filled, foot)
-    return sheet
+                filled = max(filled, foot)
+    return _Sheet(filled, tuple(blocks))
 
 
 def _boxes(box: Box) -> Iterator[Box]:
