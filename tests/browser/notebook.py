@@ -37,9 +37,12 @@ CLOSE = "() => { for (const each of [...jupyterapp.shell.widgets('main')]) each.
 OPEN = "(path) => jupyterapp.commands.execute('docmanager:open', { path, factory: 'Notebook' }).then(() => null)"
 
 
-# Nobody's fault: a file that no page names, the browser's own word for a layout done over two frames, and anywidget's
-# clock of two seconds, which runs out on a busy machine. Where a widget does not come up, what is read of it fails.
-NOT_OURS = re.compile(r"favicon|ResizeObserver loop|\[anywidget\] Failed to initialize model")
+# Nobody's fault: a file that no page names; the browser's own word for a layout done over two frames; anywidget's clock
+# of two seconds, which runs out on a busy machine; a message of the kernel's that reaches JupyterLab garbled, now and
+# then and from its own server. Where a widget does not come up, or lacks what was in it, what is read of it fails.
+NOT_OURS = re.compile(
+    r"favicon|ResizeObserver loop|\[anywidget\] Failed to initialize model|^Kernel message validation error: Unexpected"
+)
 
 
 class Notebook:

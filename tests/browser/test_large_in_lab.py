@@ -63,9 +63,12 @@ def test_the_panel_uses_the_width_and_keeps_its_picture_in_sight(
     if wide >= 1280:
         assert picture[1] + picture[3] <= high, "the whole picture is on the screen beside the sliders"
         page.locator(".lessonkit-rows .lessonkit-row").last.scroll_into_view_if_needed()
-        painted(page, 2)
-        top = page.evaluate(BOX, ".lessonkit-picture")
-        assert top[1] >= 0 and top[1] + top[3] <= high, "and stays there while they scroll"
+
+        def in_sight() -> bool:
+            _, top, _, tall = page.evaluate(BOX, ".lessonkit-picture")
+            return bool(top >= 0 and top + tall <= high)
+
+        assert until(in_sight), f"and stays there while they scroll: {page.evaluate(BOX, '.lessonkit-picture')}"
     else:
         assert rows[1] >= picture[1] + picture[3] - 1 and rows[1] < high, "sliders begin under the picture, in sight"
         shown = page.locator(".lessonkit-row .widget-hbox").first

@@ -159,6 +159,7 @@ def test_what_cannot_be_used_is_said_in_the_panel(lesson: Notebook, out_folder: 
 def test_what_cannot_be_drafted_is_said_over_the_last_good_picture(lesson: Notebook, out_folder: Path) -> None:
     """The hem must lie as far below the waist as the opening and the rise of the hem take."""
     status, opening = lesson.panel.get_by_role("status"), lesson.box("Opening size")
+    lesson.wait_idle()  # the last answer to the move before may put its value into the box once more
     for box, text in ((lesson.box(HEM), "4 cm"), (opening, "8 cm")):
         box.fill(text)
         box.press("Enter")
