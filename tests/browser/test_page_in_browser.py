@@ -35,6 +35,7 @@ from tests.both_pythons import Apart, settings
 
 sys.path.insert(0, str(Path(__file__).parent))
 from lab import PATIENCE
+from notebook import painted, until
 
 pytestmark = pytest.mark.browser
 PHONE, DESK, WIDE = {"width": 390, "height": 844}, {"width": 1280, "height": 800}, {"width": 1920, "height": 1080}
@@ -443,7 +444,13 @@ def test_a_step_that_does_not_end_is_stopped(browser: Browser, folder: Path, tmp
         assert page.inner_html("#picture") == before  # the last good one
         page.wait_for_function("after => Number(document.documentElement.dataset.drawn) > after", arg=seen)
         assert page.inner_html("#picture") == before
-        assert len(ended) == 1 and len(page.workers) == 1  # another took its place, and draws
+
+        def another() -> bool:
+            """Another took its place, and draws; that the first has ended is heard when the page is asked something."""
+            painted(page, 1)
+            return len(ended) == 1 and len(page.workers) == 1
+
+        assert until(another)
         expect(page.locator("#value-sleeve_length")).to_have_attribute("aria-valuetext", re.compile(r"^26 cm"))
         assert reader.strange == []
     finally:
