@@ -3,9 +3,10 @@
     python .ci/check.py                   all parts
     python .ci/check.py browser types     these parts
 
-The parts stand in two rows that run side by side: pages in a browser mostly wait, and the rest works meanwhile. What a
-part prints is shown as it comes, its name before each line, and kept in out/checks/<part>.log. At the end stands what
-failed, what each part took, and on the last line how many checks passed. A part is added by a line in `PARTS`.
+The parts stand in two rows that run side by side: the long one of all tests without a browser, and beside it those that
+use one core only, or mostly wait, as pages in a browser do. What a part prints is shown as it comes, its name before
+each line, and kept in out/checks/<part>.log. At the end stands what failed, what each part took, and on the last line
+how many checks passed. A part is added by a line in `PARTS`.
 """
 
 from __future__ import annotations
@@ -24,10 +25,13 @@ ROOT = Path(__file__).resolve().parent.parent
 OUT = ROOT / "out" / "checks"
 PYTHON = sys.executable
 PYTEST = (PYTHON, "-m", "pytest")
+FORKED_PYTEST = (PYTHON, "tests/forked_kernels.py", "pytest")
 NO_NOTEBOOKS = ("-p", "no:nbval")  # what runs notebooks as tests takes two seconds to load, in each process
 NOTEBOOKS = tuple(sorted(str(path.relative_to(ROOT)) for path in (ROOT / "example_notebooks").glob("*.ipynb")))
-# Whole files in the order that tests/conftest.py puts them in.
-EVERY_CORE = ("-n", "auto", "--dist", "loadfile", "--no-loadscope-reorder")
+CORES = len(os.sched_getaffinity(0)) if hasattr(os, "sched_getaffinity") else os.cpu_count() or 1
+# Whole files in the order that tests/conftest.py puts them in. One process more than there are cores: a test that waits
+# for a server, a kernel or a build that is killed leaves its core to another.
+EVERY_CORE = ("-n", str(CORES + 1), "--dist", "loadfile", "--no-loadscope-reorder")
 
 
 @dataclass(frozen=True)
@@ -43,19 +47,20 @@ class Part:
 
 
 PARTS = (
-    Part("style", "ruff check", (PYTHON, "-m", "ruff", "check", "."), counted=False),
-    Part("format", "ruff format", (PYTHON, "-m", "ruff", "format", "--check", "."), counted=False),
-    Part("types", "mypy", (PYTHON, "-m", "mypy", "kit"), counted=False),
-    Part("doctests", "examples in docstrings", (*PYTEST, *NO_NOTEBOOKS, "-q", "--doctest-modules", "kit")),
+    Part("style", "ruff check", (PYTHON, "-m", "ruff", "check", "."), counted=False, row=1),
+    Part("format", "ruff format", (PYTHON, "-m", "ruff", "format", "--check", "."), counted=False, row=1),
+    Part("types", "mypy", (PYTHON, "-m", "mypy", "kit"), counted=False, row=1),
+    Part("doctests", "examples in docstrings", (*PYTEST, *NO_NOTEBOOKS, "-q", "--doctest-modules", "kit"), row=1),
     Part(
         "notebooks",
         "example notebooks, every cell",
-        (*PYTEST, "-v", "--nbval-lax", "--nbval-current-env", "--nbval-cell-timeout=600", *EVERY_CORE, *NOTEBOOKS),
+        (*FORKED_PYTEST, "-v", "--nbval-lax", "--nbval-current-env", "--nbval-cell-timeout=600", *NOTEBOOKS),
+        row=1,
     ),
     Part(
         "tests",
         "everything without a browser",
-        (*PYTEST, *NO_NOTEBOOKS, "-q", "-m", "not browser", *EVERY_CORE, "--durations=15"),
+        (*PYTEST, *NO_NOTEBOOKS, "-q", "--ignore=tests/browser", *EVERY_CORE, "--durations=15"),
     ),
     Part(
         "browser",

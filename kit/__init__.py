@@ -46,6 +46,7 @@ if TYPE_CHECKING:
     from kit.live.player import player
     from kit.live.practising import practice_cloth, practice_paper
     from kit.live.print_mine import print_mine
+    from kit.live.stage import stage
     from kit.proof.mending import remedies
     from kit.sewing.handle import PieceHandle
     from kit.sewing.make import Make
@@ -56,6 +57,7 @@ if TYPE_CHECKING:
 
 _HOMES = {
     "Lesson": "kit.live.beside",
+    "stage": "kit.live.stage",
     "panel": "kit.live.panel",
     "canvas": "kit.live.canvas.widget",
     "player": "kit.live.player",
@@ -112,6 +114,7 @@ _HOMES = {
 
 __all__ = [
     "Lesson",
+    "stage",
     "panel",
     "canvas",
     "player",

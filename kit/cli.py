@@ -188,7 +188,15 @@ def _build(options: argparse.Namespace) -> int:
     for path in built.paths.values():
         print(path)
     if live:
-        write_live(options.notebook, out / "booklet-live", options.language, options.timeout)
+        write_live(
+            options.notebook,
+            out / "booklet-live",
+            options.language,
+            options.timeout,
+            size=options.size,
+            units=options.units,
+            draft=draft,
+        )
     if any(file in built.paths for file in FOLDED):
         print(say("screen.fold"))
     return 0

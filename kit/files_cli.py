@@ -14,6 +14,8 @@ STARTS = {
     "blank": "blank paper: a flat bag with a handle, drawn line by line",
     "skirt": "a block in your size: an A-line skirt from the skirt block",
     "trousers": "a block in your size: pull-on trousers from the trouser block",
+    "sleeve": "a block in your size: a loose top with set-in sleeves from the bodice block with a sleeve",
+    "darted": "a block in your size: a close top buttoned down the back from the bodice block with darts",
 }
 _ANOTHER = "another lesson: type the name of its notebook"
 
@@ -31,7 +33,7 @@ def add_files(commands: Any, code: str) -> None:
         "--from",
         dest="start",
         metavar="START",
-        help="block, traced, blank, skirt, trousers, or the notebook of another lesson (.ipynb) to make a variation of",
+        help=f"{', '.join(STARTS)}, a block by its name, or the notebook of another lesson (.ipynb) to vary",
     )
     new.set_defaults(run=_new)
 

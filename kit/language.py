@@ -9,6 +9,7 @@ a sentence that begins with such a name begins with a capital. Keys are dotted i
 
 A language may be asked for with its region ("de-AT", "en-US"): words come from the catalogue of the language, spelt as
 that region spells where `templates/language/<code>/spelling_<region>.toml` says how, numbers and dates from the region.
+There `[words]` are changed whole, `[letters]` wherever they stand, in an author's words of the language as well.
 """
 
 from __future__ import annotations
@@ -195,8 +196,8 @@ class _Catalogue:
     """One language's messages. A message is parsed when it is first wanted: parsing all of them takes longer than most
     work that needs a few. No message may therefore name another one."""
 
-    def __init__(self, code: str, spelling: Mapping[str, str] = MappingProxyType({})) -> None:
-        self._respelt = _Respelt(spelling) if spelling else None
+    def __init__(self, code: str, region: str = "") -> None:
+        self._respelt = _Respelt(_spelling(code, region)) if _spelling(code, region) else None
         self._bundle = FluentBundle([code], functions=FUNCTIONS.get(code, FUNCTIONS[SOURCE]), use_isolating=False)
         self._led: set[str] = set()  # messages that begin with a name put by a function
         self._unread: dict[str, str] = {}
@@ -258,15 +259,19 @@ _ID = re.compile(r"^([A-Za-z][\w-]*) *=", re.MULTILINE)
 
 
 class _Respelt(visitor.Transformer):
-    """Spells the text of messages otherwise, word by word; names of values and messages stay."""
+    """Spells the text of messages otherwise, words and letters; names of values and messages stay."""
 
-    def __init__(self, spelling: Mapping[str, str]) -> None:
-        self._spelling = {**spelling, **{word.capitalize(): as_.capitalize() for word, as_ in spelling.items()}}
+    def __init__(self, spelling: Mapping[str, Mapping[str, str]]) -> None:
+        told = spelling.get("words", {})
+        self._spelling = {**told, **{word.capitalize(): as_.capitalize() for word, as_ in told.items()}}
         words = sorted(map(re.escape, self._spelling), key=len, reverse=True)
-        self._words = re.compile(rf"\b(?:{'|'.join(words)})\b")
+        self._words = re.compile(rf"\b(?:{'|'.join(words)})\b") if words else None
+        self._letters = str.maketrans(dict(spelling.get("letters", {})))
 
     def visit_TextElement(self, node: ast.TextElement) -> ast.TextElement:
-        node.value = self._words.sub(lambda found: self._spelling[found[0]], node.value)
+        if self._words:
+            node.value = self._words.sub(lambda found: self._spelling[found[0]], node.value)
+        node.value = node.value.translate(self._letters)
         return node
 
 
@@ -278,13 +283,31 @@ def _catalogue(code: str) -> _Catalogue:
 @lru_cache(maxsize=8)
 def _catalogue_in(code: str, region: str) -> _Catalogue:
     """The catalogue as a region spells its words, where that is told; else that of the language."""
-    spelling = _spelling(code, region)
-    return _Catalogue(code, spelling) if spelling else _catalogue(code)
+    return _Catalogue(code, region) if _spelling(code, region) else _catalogue(code)
 
 
-def _spelling(code: str, region: str) -> Mapping[str, str]:
+@lru_cache(maxsize=16)
+def _spelling(code: str, region: str) -> Mapping[str, Mapping[str, str]]:
     path = templates() / "language" / code / f"spelling_{region}.toml"
-    return tomllib.loads(path.read_text(encoding="utf-8"))["words"] if region and path.is_file() else {}
+    return tomllib.loads(path.read_text(encoding="utf-8")) if region and path.is_file() else {}
+
+
+def letters_of(tag: str) -> Mapping[str, str]:
+    """The letters of a language that the region of the tag writes otherwise: {letter: as written there}."""
+    return _spelling(catalogue_of(tag), region_of(tag)).get("letters", MappingProxyType({}))
+
+
+_AS_IT_IS = re.compile(r"(`+[^`]*`+|\{[^{}]*\})")  # code, and what is filled in
+
+
+def lettered(text: str, tag: str) -> str:
+    """A text of the language of that tag, such as an author's own, in the letters that its region writes.
+
+    >>> lettered("Die „Außenkante“ um {maß} kürzen.", "de-CH")
+    'Die «Aussenkante» um {maß} kürzen.'
+    """
+    table = str.maketrans(dict(letters_of(tag)))
+    return "".join(part if at % 2 else part.translate(table) for at, part in enumerate(_AS_IT_IS.split(text)))
 
 
 def respelt(tag: str) -> bool:

@@ -4,9 +4,14 @@ from __future__ import annotations
 
 import argparse
 from pathlib import Path
-from typing import Any
+from typing import TYPE_CHECKING, Any
 
+from kit.draft_cli import add_draft
 from kit.trust_cli import say_code
+
+if TYPE_CHECKING:
+    from kit.booklet.asked_draft import AskedDraft
+    from kit.units import System
 
 
 def add_live(commands: Any, code: str = "") -> None:
@@ -26,6 +31,13 @@ def add_live(commands: Any, code: str = "") -> None:
         help="folder with Pyodide's core (fetched through npm, and kept, when left out)",
     )
     live.add_argument(
+        "--packages",
+        type=Path,
+        metavar="DIR",
+        help="folder with the compiled packages of Pyodide's distribution: the page then writes its reader's own "
+        "pattern pages (not tried in a browser)",
+    )
+    live.add_argument(
         "--languages",
         default="",
         metavar="CODES",
@@ -42,6 +54,11 @@ def add_live(commands: Any, code: str = "") -> None:
         action="store_true",
         help="with the booklet beside the page, which follows the reader's measurements too (build --forms live)",
     )
+    live.add_argument(
+        "--size", metavar="SIZE", help="size of the lesson's chart in which the page opens (as saved when left out)"
+    )
+    live.add_argument("--units", choices=("cm", "inch"), help="units in which it opens (as saved when left out)")
+    add_draft(live, cut=False)
     live.add_argument("--timeout", type=int, default=120, metavar="S", help="seconds one cell may take (120)")
     live.set_defaults(run=_live)
 
@@ -58,6 +75,7 @@ def add_live_at(command: argparse.ArgumentParser) -> None:
 
 
 def _live(options: argparse.Namespace) -> int:
+    from kit.booklet.asked_draft import AskedDraft, read_values
     from kit.page.build import build_page
 
     say_code(options.notebook)
@@ -65,11 +83,15 @@ def _live(options: argparse.Namespace) -> int:
         options.notebook,
         options.out,
         pyodide=options.pyodide,
+        packages=options.packages,
         spoken=_listed(options.languages),
         sliders=_listed(options.sliders),
         cloth=not options.no_cloth,
         timeout=options.timeout,
         booklet=options.booklet,
+        size=options.size,
+        units=options.units,
+        draft=AskedDraft(options.preset, read_values(options.values)) if options.preset or options.values else None,
         progress=lambda line: print(line, flush=True),
     )
     for note in made.notes:
@@ -79,9 +101,18 @@ def _live(options: argparse.Namespace) -> int:
     return 0
 
 
-def write_live(notebook: Path, out: Path, language: str | None, timeout: int) -> None:
+def write_live(
+    notebook: Path,
+    out: Path,
+    language: str | None,
+    timeout: int,
+    *,
+    size: str | None = None,
+    units: System | None = None,
+    draft: AskedDraft | None = None,
+) -> None:
     """The form `live` of a booklet: the page with the booklet beside it, in the folder `out`, in a `language` (None:
-    the lesson's own)."""
+    the lesson's own), drawn in `size` and `units` at the values of `draft` (None: as saved)."""
     from kit.page.build import build_page
 
     made = build_page(
@@ -90,6 +121,9 @@ def write_live(notebook: Path, out: Path, language: str | None, timeout: int) ->
         spoken=[language] if language else (),
         timeout=timeout,
         booklet=True,
+        size=size,
+        units=units,
+        draft=draft,
         progress=lambda line: print(line, flush=True),
     )
     for note in made.notes:

@@ -75,6 +75,7 @@ def add_pages(commands: Any, code: str) -> None:
 def _pages(options: argparse.Namespace) -> int:
     from kit.atomic import write_atomically
     from kit.booklet.handover import alone
+    from kit.booklet.own_language import in_one_system
     from kit.booklet.run_notebook import read_notebook, run_notebook
     from kit.lesson.no_paper import choosing, read_no_paper
     from kit.paper.range_files import RangeRequest, range_files, read_files, read_sheet, read_sizes
@@ -120,7 +121,7 @@ def _pages(options: argparse.Namespace) -> int:
         draft=draft,
         timeout=options.timeout,
     )
-    given = alone(ran.handover) if options.only else ran.handover
+    given = in_one_system(alone(ran.handover), ran.notebook)[0] if options.only else ran.handover
     bare = read_no_paper(options.no_paper)
     patterns = tuple(choosing(pattern, bare) for pattern in given.sizes or (given.pattern,))
     chart = [row.name for row in given.chart]

@@ -24,6 +24,11 @@ def pause_here() -> None:
         pause()
 
 
+def can_be_stopped() -> bool:
+    """Whether this is a search that its owner stops when it is not wanted any more."""
+    return _pause.get() is not None
+
+
 @contextmanager
 def pausing(pause: Callable[[], None]) -> Iterator[None]:
     """Call `pause` at each such place inside the block."""

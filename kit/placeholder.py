@@ -9,6 +9,7 @@ from __future__ import annotations
 import re
 from collections.abc import Callable
 from dataclasses import dataclass
+from functools import lru_cache
 
 from kit.errors import KitError
 
@@ -29,6 +30,11 @@ class Placeholder:
 def split(text: str) -> list[str | Placeholder]:
     """`text` as literal strings and placeholders, in order. Raises `KitError` for a brace left open or
     something between braces that is not a name."""
+    return list(_split(text))
+
+
+@lru_cache(maxsize=1024)  # the words of a lesson are asked again whenever it is worked
+def _split(text: str) -> tuple[str | Placeholder, ...]:
     found: list[str | Placeholder] = []
     last = 0
     for token in _TOKEN.finditer(text):
@@ -51,7 +57,7 @@ def split(text: str) -> list[str | Placeholder]:
         found.append(Placeholder(inside[1], inside[2] or ""))
     if last < len(text):
         found.append(text[last:])
-    return found
+    return tuple(found)
 
 
 def names(text: str) -> list[str]:

@@ -43,13 +43,18 @@ def check_ranges(options: argparse.Namespace) -> int:
 def report(found: Ranges) -> list[str]:
     """The lines of the report."""
     lines = []
-    for reaches in found.failing.values():
+    if found.stuck:
+        first, many = found.reaches[0], len(found.sizes) > 1
+        where = "in every size" if many else "as it stands"
+        lines.append(f"The lesson fails {where}, each value where the lesson puts it; mend that first.")
+        lines.append(f"  {f'In {first.size}: ' if many else ''}{first.failing[0][1]}")
+    for reaches in () if found.stuck else found.failing.values():
         lines += _of_one(reaches, found.system, len(found.sizes))
     if not found.failing:
         lines.append(f"Every slider holds over its range, alone, in {_count(len(found.sizes), 'size')}.")
     count, sound = len(found.mixtures), found.sound
     lines.append(f"Of {count} settings drawn at random {sound} are sound ({_share(sound, count)}).")
-    if sound < count:
+    if sound < count and any(mixture.mended is not None for mixture in found.mixtures):
         mended = sum(bool(mixture.mended) for mixture in found.mixtures)
         lines.append(f"For {mended} of the other {count - sound} a change of values mends it, and is told with it.")
     for mixture in found.lost[:_TROUBLES]:

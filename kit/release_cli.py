@@ -31,7 +31,7 @@ def add_release(commands: Any, code: str = "") -> None:
         "--allow",
         default="",
         metavar="NAMES",
-        help="what is waived, and written down: proof, sizes, words, pictures, ranges",
+        help="what is waived, and written down: proof, notions, sizes, words, pictures, ranges",
     )
     command.add_argument(
         "--ranges",

@@ -38,6 +38,8 @@ def examples() -> Path:
 def sign_letters() -> Path:
     """The folder of DejaVu's font files, which travel with matplotlib. Found without loading matplotlib, which takes
     longer than anything else of a page's type; a system that keeps matplotlib's data apart is asked through it."""
+    if (_PACKAGE / "_letters").is_dir():  # in a lesson's page (kit/page/bundle.py)
+        return _PACKAGE / "_letters"
     found = find_spec("matplotlib")
     folder = Path(found.origin).parent / "mpl-data" if found and found.origin else Path()
     if not (folder / "fonts" / "ttf").is_dir():

@@ -6,6 +6,7 @@ are allowed to differ in the last bit, and `sum` of floats is another one from P
 
 from __future__ import annotations
 
+import math
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass, field
 from random import Random
@@ -76,12 +77,39 @@ class Apart:
         if all(numbers):
             self.farthest = max(self.farthest, abs(mine - its))
             if not abs(mine - its) <= NEAR:
-                self.other.append(f"{where}: {mine!r} is {its!r} in the browser")
+                self.other.append(f"{where}: {_short(mine, its)}")
         elif isinstance(mine, dict) and isinstance(its, dict) and mine.keys() == its.keys():
             for key in mine:
                 self.tell(mine[key], its[key], f"{where} > {key}")
+        elif mine and isinstance(mine, list) and isinstance(its, list) and mine[0] == its[0] == "Arc":
+            # A direction is the same a full turn further: it is compared by where on the circle the arc begins.
+            self.tell(_begun(mine), _begun(its), where)
         elif isinstance(mine, list) and isinstance(its, list) and len(mine) == len(its):
             for number, (one, other) in enumerate(zip(mine, its, strict=True)):
                 self.tell(one, other, f"{where} > {number}")
+        elif isinstance(mine, list) and isinstance(its, list):
+            at = next((i for i, (one, other) in enumerate(zip(mine, its, strict=False)) if not _alike(one, other)), -1)
+            self.other.append(
+                f"{where}: {len(mine)} parts are {len(its)} in the browser, {_short(mine[at:], its[at:])}"
+            )
         elif mine != its:
-            self.other.append(f"{where}: {mine!r} is {its!r} in the browser")
+            self.other.append(f"{where}: {_short(mine, its)}")
+
+
+def _alike(mine: Any, its: Any) -> bool:
+    apart = Apart()
+    apart.tell(mine, its, "")
+    return not apart.other
+
+
+def _short(mine: Any, its: Any) -> str:
+    """Both from a little before they part, so far as a line can hold them."""
+    one, other = repr(mine), repr(its)
+    at = max(0, next((i for i, (a, b) in enumerate(zip(one, other, strict=False)) if a != b), 0) - 80)
+    return f"{one[at : at + 240]} is {other[at : at + 240]} in the browser"
+
+
+def _begun(arc: list[Any]) -> list[Any]:
+    """An arc's data (kind, centre, radius in mm, angle in radians, sweep) with its beginning as a point."""
+    _, centre, radius, angle, sweep = arc
+    return [centre, radius, centre[1] + radius * math.cos(angle), centre[2] + radius * math.sin(angle), sweep * radius]

@@ -10,8 +10,6 @@ from typing import Any
 
 _PANEL = re.compile(r"^panel\(", re.MULTILINE)
 EXAMPLE = Path(__file__).resolve().parents[1] / "example_notebooks" / "tideline_wrap_top.ipynb"
-NEWER = ("eddy_skirt", "slack_water_trousers", "oyster_apron", "breaker_skirt", "limpet_hat", "sandbar_top")
-"""The example lessons without a translation of their own, which came after the first ones."""
 
 
 def lesson_notebooks() -> list[Path]:

@@ -4,6 +4,7 @@ and opened on a free port."""
 from __future__ import annotations
 
 import re
+import shutil
 import signal
 import subprocess
 import sys
@@ -14,6 +15,11 @@ from dataclasses import dataclass, field
 from pathlib import Path
 
 import nbformat
+
+try:
+    from tests.kept import kept
+except ImportError:  # from a script in tests/bench, which knows the files beside it alone
+    from kept import kept  # type: ignore[no-redef]
 
 ROOT = Path(__file__).resolve().parent.parent
 LESSONKIT = (sys.executable, "-m", "kit.cli")
@@ -41,7 +47,7 @@ lesson.preset("Long and loose", sleeve_length=38 * cm, hem_drop=16 * cm)"""
 def write_lesson(folder: Path, *cells: str, name: str = "tideline_wrap_top.ipynb") -> Path:
     """The example lesson with `cells` (the exercises when none are given) at its end, in `folder`."""
     book = nbformat.read(ROOT / "example_notebooks" / "tideline_wrap_top.ipynb", as_version=4)
-    book.cells += [nbformat.v4.new_code_cell(text) for text in cells or (EXERCISES,)]
+    book.cells += [nbformat.v4.new_code_cell(text, id=f"added-{i}") for i, text in enumerate(cells or (EXERCISES,))]
     folder.mkdir(parents=True, exist_ok=True)
     nbformat.write(book, folder / name)
     return folder / name
@@ -69,8 +75,26 @@ def write_small_lesson(folder: Path, name: str = "tideline_wrap_top.ipynb") -> P
     """A lesson of one step with one exercise, under the example's name: its kernels have little to do."""
     spec = {"kernelspec": {"display_name": "Python 3 (ipykernel)", "language": "python", "name": "python3"}}
     folder.mkdir(parents=True, exist_ok=True)
-    nbformat.write(nbformat.v4.new_notebook(cells=[nbformat.v4.new_code_cell(SMALL)], metadata=spec), folder / name)
+    cell = nbformat.v4.new_code_cell(SMALL, id="whole")  # by chance it would be another lesson each time
+    nbformat.write(nbformat.v4.new_notebook(cells=[cell], metadata=spec), folder / name)
     return folder / name
+
+
+def make_class_copy(lesson: Path) -> Path:
+    """The class copy of a lesson, made by the command; several files of tests open rooms of the same lesson, and get
+    the files that it made for the first of them."""
+    folder = lesson.parent
+    given = {path for path in sorted(folder.rglob("*")) if path.is_file()}
+
+    def made() -> dict[str, bytes]:
+        subprocess.run([*LESSONKIT, "class-copy", str(lesson)], check=True, capture_output=True, cwd=folder.parent)
+        written = (path for path in folder.rglob("*") if path.is_file() and path not in given)
+        return {path.relative_to(folder).as_posix(): path.read_bytes() for path in written}
+
+    for name, content in kept(f"class copy of {lesson.name}", tuple(sorted(given)), made).items():
+        (folder / name).parent.mkdir(parents=True, exist_ok=True)
+        (folder / name).write_bytes(content)
+    return lesson.with_name(f"{lesson.stem}_class.ipynb")
 
 
 @dataclass
@@ -103,8 +127,9 @@ class Room:
 def running_room(base: Path, *options: str, small: bool = False) -> Iterator[Room]:
     """The class copy of the example lesson, or of a `small` one, open to a room."""
     lesson = (write_small_lesson if small else write_lesson)(base / "class")
-    subprocess.run([*LESSONKIT, "class-copy", str(lesson)], check=True, capture_output=True, cwd=base)
-    copy, sessions = lesson.with_name("tideline_wrap_top_class.ipynb"), base / "sessions"
+    for laid in () if small else (ROOT / "example_notebooks").glob("tideline-wrap-top.lays.json"):
+        shutil.copy2(laid, lesson.parent)  # what a build found beside the example is not searched for again
+    copy, sessions = make_class_copy(lesson), base / "sessions"
     command = [*LESSONKIT, "serve", str(copy), "--port", "0", "--keep", str(sessions), *options]
     with (base / "serve.log").open("wb") as log:
         serving = subprocess.Popen(command, stdout=subprocess.PIPE, stderr=log, text=True, cwd=base)

@@ -10,7 +10,7 @@ import re
 from collections import defaultdict
 from collections.abc import Iterable
 from fractions import Fraction
-from functools import cache
+from functools import cache, lru_cache
 from html import unescape
 from typing import NamedTuple
 
@@ -72,7 +72,8 @@ def length_of(text: str) -> tuple[Fraction, str]:
     return _mm(amount, unit)
 
 
-def pairs(html: str) -> list[Pair]:
+@lru_cache(maxsize=2)  # of one page several things are asked in turn
+def pairs(html: str) -> tuple[Pair, ...]:
     """Every length that a page says in both systems: in its text, its pictures, its alternative texts and, one number
     over the other, in its charts."""
     html = re.sub(r"<(style|script)\b.*?</\1>", "", html, flags=re.DOTALL)
@@ -95,7 +96,7 @@ def pairs(html: str) -> list[Pair]:
             x, y = number(a), number(b)
             metric, english = (x * 10, y * Fraction(254, 10)) if x > y else (y * 10, x * Fraction(254, 10))
             found.append(Pair(metric, english, f"{a} over {b}"))
-    return found
+    return tuple(found)
 
 
 def lines(html: str) -> list[str]:

@@ -4,12 +4,15 @@ from __future__ import annotations
 
 import importlib.util
 import re
+import subprocess
 import sys
 from collections.abc import Iterator
 from pathlib import Path
 from types import ModuleType
 
 import pytest
+
+from tests.conftest import LONG
 
 PASSES, FAILS, BROKEN = "def test_one(): pass\n", "def test_two(): assert 1 == 2\n", "import nothing_like_it\n"
 
@@ -101,3 +104,13 @@ def test_what_needs_a_browser_lies_where_its_part_looks(root: Path, check: Modul
     folder = {path for path in (root / "tests" / "browser").glob("test_*.py")}
     assert marked == folder != set()
     assert next(part for part in check.PARTS if part.name == "browser").command[-1] == "tests/browser"
+
+
+def test_files_that_take_long_and_those_with_slow_tests_come_first(root: Path) -> None:
+    """Those named are there, and pytest hands them out before any other."""
+    assert {path.stem for path in (root / "tests").rglob("test_*.py")} >= LONG
+    asked = ["tests/test_units.py", "tests/test_check.py", "tests/test_terminal.py", "tests/page/test_pure_way.py"]
+    command = [sys.executable, "-m", "pytest", "-p", "no:nbval", "--collect-only", "-q", *asked]
+    told = subprocess.run(command, cwd=root, capture_output=True, text=True, check=True).stdout
+    files = dict.fromkeys(line.partition("::")[0] for line in told.splitlines() if "::" in line)
+    assert list(files) == ["tests/test_terminal.py", "tests/page/test_pure_way.py", *asked[:2]]

@@ -12,6 +12,7 @@ import pytest
 from kit.cli import main
 
 from .booklet.conftest import Writer, write_lesson
+from .booklet.test_build import leave_out_cloth_and_pages
 
 __all__ = ["write_lesson"]
 
@@ -81,6 +82,7 @@ def test_a_form_or_language_that_does_not_exist(tmp_path: Path, capsys: pytest.C
 def test_a_stranger_s_notebook_is_named_before_it_runs(
     write_lesson: Writer, tmp_path: Path, capsys: pytest.CaptureFixture[str], monkeypatch: pytest.MonkeyPatch
 ) -> None:
+    leave_out_cloth_and_pages(monkeypatch)
     path = write_lesson()
     for command in (["check"], ["build", "--forms", "html", "--out", str(tmp_path / "out")]):
         main([*command, str(path)])

@@ -4,14 +4,19 @@ are copied once, and a cleaned notebook holds what was written and nothing of a 
 from __future__ import annotations
 
 import json
+import re
 from pathlib import Path
 
 import nbformat
 import pytest
 
+import kit
 from kit import Lesson
-from kit.booklet.starter import FROM
+from kit.booklet.forms import FORMS
+from kit.booklet.starter import FROM, OF_BLOCK, start
+from kit.booklet.step_shown import sewn
 from kit.cli import main
+from kit.files_cli import STARTS as STARTED
 from kit.lesson.goals import Attempt
 from kit.proof import prove
 from kit.resources import examples
@@ -47,6 +52,8 @@ def test_a_new_lesson_is_sound_and_has_panel_try_on_and_an_exercise_that_can_be_
     pattern = lesson.work()
     assert [str(one) for one in prove(pattern) if one.level != "note"] == []
     assert any(operation.kind == "try_on" for record in pattern.sewing for operation in record.operations)
+    for record in pattern.sewing:  # every step can be drawn
+        assert all(sewn(record, number, pattern, FORMS["a4"], "step") for number in range(len(record.operations)))
     (exercise,) = lesson.exercises
     solved = lesson.work(values={**lesson.values, **{name: float(value) for name, value in exercise.answer}})
     assert not all(result.met for result in exercise.results(Attempt(pattern, pattern, lesson.units, prove)))
@@ -71,6 +78,19 @@ def test_a_new_lesson_from_another_is_a_variation(tmp_path: Path, monkeypatch: p
     assert lesson.info.title == "Market tote" and lesson.parent.info.title == "Ferry tote"
     words = "".join(cell.source for cell in nbformat.read(path, as_version=4).cells if cell.cell_type == "markdown")
     assert all(f"`{entry.name}`" in words for entry in lesson.entries if entry.kind != "finished")
+
+
+def test_every_block_has_a_lesson_that_starts_from_it(tmp_path: Path) -> None:
+    """Whatever `from kit import` gives to start from is found by its name, as a cell says it or short."""
+    offered = {name for name in kit.__all__ if name.endswith("_block") or name in ("with_sleeve", "blank_paper")}
+    assert offered | {"read_traced"} == set(OF_BLOCK) and set(OF_BLOCK.values()) == set(FROM)
+    assert set(STARTED) == set(FROM), "what the command offers is what there is"
+    for number, name in enumerate((*OF_BLOCK, "trouser", "darted bodice", "Skirt")):
+        text = start(f"Number {number}", tmp_path, name).read_text("utf-8")
+        block = {"trouser": "trouser_block", "darted bodice": "darted_bodice_block", "Skirt": "skirt_block"}.get(
+            name, name
+        )
+        assert re.search(rf"start={block}\b|start = {block}\b|{block}\(", text), name
 
 
 def test_what_cannot_be_started_from(

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import ast
 import sys
+from functools import cache
 from pathlib import Path
 
 import pytest
@@ -13,7 +14,7 @@ ROOT = Path(__file__).resolve().parent.parent
 FLOORS = (
     ("diagnostic",),
     ("errors", "pausing"),
-    ("resources", "placeholder", "atomic", "pack", "quick_start", "rulers", "scratch"),
+    ("resources", "placeholder", "atomic", "pack", "quick_start", "rulers", "scratch", "forgetting", "cores"),
     ("grammar",),
     ("language",),
     ("units",),
@@ -45,6 +46,12 @@ FLOOR = {room: number for number, rooms in enumerate(FLOORS) for room in rooms}
 ROOF = len(FLOORS)  # kit/__init__.py and kit/__main__.py: they may import any room, no room may import them
 
 
+@cache  # every module of the kit is looked at twice
+def imports(source: str) -> tuple[ast.Import | ast.ImportFrom, ...]:
+    """Every import, wherever it stands."""
+    return tuple(node for node in ast.walk(ast.parse(source)) if isinstance(node, ast.Import | ast.ImportFrom))
+
+
 def module_name(path: Path, root: Path) -> str:
     parts = path.relative_to(root).with_suffix("").parts
     return ".".join(parts[:-1] if parts[-1] == "__init__" else parts)
@@ -64,10 +71,10 @@ def beside(module: str, name: str) -> bool:
 def imported(source: str, module: str, is_package: bool, rooms: set[str]) -> list[tuple[int, str]]:
     """(line, kit module) for every import of the kit in `source`, wherever it stands."""
     found: list[tuple[int, str]] = []
-    for node in ast.walk(ast.parse(source)):
+    for node in imports(source):
         if isinstance(node, ast.Import):
             found += [(node.lineno, alias.name) for alias in node.names]
-        elif isinstance(node, ast.ImportFrom):
+        else:
             base = node.module or ""
             if node.level:
                 parts = module.split(".")
@@ -115,10 +122,10 @@ def circles(package: Path) -> list[list[str]]:
 def _wanted(path: Path, modules: dict[str, Path]) -> set[str]:
     """The modules of the kit that a file imports, the innermost that is named."""
     found: set[str] = set()
-    for node in ast.walk(ast.parse(path.read_text("utf-8"))):
+    for node in imports(path.read_text("utf-8")):
         if isinstance(node, ast.Import):
             found |= {alias.name for alias in node.names}
-        elif isinstance(node, ast.ImportFrom) and node.module and not node.level:
+        elif node.module and not node.level:
             inner = {f"{node.module}.{alias.name}" for alias in node.names}
             found |= {name if name in modules else node.module for name in inner}
     return found & set(modules)

@@ -9,7 +9,6 @@ from kit.body import workshop_chart
 from kit.booklet.compose import compose
 from kit.booklet.fetch import LessonFolder
 from kit.booklet.html import to_html
-from kit.booklet.run_notebook import read_notebook, run_notebook
 from kit.booklet.screen import screen
 from kit.booklet.tables import cut_sentence
 from kit.cloth.cut_list import cut_list
@@ -28,7 +27,9 @@ from kit.sewing.order import sew
 from tests.example import EXAMPLE
 from tests.lesson_words import example_lessons
 from tests.plurals import FORMS, chosen_by_number, numbers, watched
+from tests.ran import ran_example
 from tests.sewing import wrap_top as wrap
+from tests.unplaced import texts_unplaced
 
 
 def test_the_forms_are_those_of_plural_rules() -> None:
@@ -72,8 +73,8 @@ def test_every_number_of_the_example_lessons_is_one() -> None:
 
 
 def test_every_number_of_a_booklet_and_its_pages_is_one() -> None:
-    ran = run_notebook(read_notebook(EXAMPLE), EXAMPLE.parent, name=EXAMPLE.name, size="W4", units="cm")
-    with watched() as found:
+    ran = ran_example(EXAMPLE.stem)
+    with watched() as found, texts_unplaced():  # where a text stands says nothing of it
         book = compose(ran.handover, ran.notebook, LessonFolder(EXAMPLE.parent), ())
         screen(to_html(book))
         print_files(ran.handover.pattern, PageRequest((A4,)))

@@ -55,7 +55,8 @@ def same(one: Any, two: Any, what: str) -> None:
     (kinds, numbers), (other_kinds, others) = shape(one), shape(two)
     assert kinds == other_kinds, what
     assert numbers, what
-    assert others == pytest.approx(numbers, rel=0, abs=1e-9), what
+    assert len(others) == len(numbers), what
+    assert [pair for pair in zip(numbers, others, strict=True) if not abs(pair[0] - pair[1]) <= 1e-9] == [], what
 
 
 @pytest.mark.parametrize("lesson", LESSONS)

@@ -133,7 +133,9 @@ def test_every_module_imports_from_the_wheel(python: Path, wheel: Path, tmp_path
         for p in paths
         if not {"_templates", "_examples", "__main__.py"} & set(p.parts)
     )
-    assert "kit.units" in modules
+    assert {"kit.units", "kit.room.hub"} <= set(modules)
+    if importlib.util.find_spec("jupyterhub") is None:  # the extra "hub", which is not to be had everywhere (.ci/hub)
+        modules.remove("kit.room.hub")
     run(
         python,
         "-P",
@@ -158,6 +160,8 @@ def test_a_new_lesson_starts_and_builds_from_the_wheel(python: Path, tmp_path: P
 def test_the_example_builds_from_the_wheel(python: Path, tmp_path: Path) -> None:
     examples = Path(str(tell(python, tmp_path, "kit.resources.examples()")))
     shutil.copytree(examples, tmp_path / "lessons")
+    for laid in (ROOT / "example_notebooks").glob("tideline-wrap-top.lays.json"):
+        shutil.copy2(laid, tmp_path / "lessons")  # what a build found in the checkout is not searched for again
     notebook = tmp_path / "lessons" / "tideline_wrap_top.ipynb"
     out = tmp_path / "out"
     command = (python.parent / "lessonkit", "build", notebook, "--forms", "a4", "--size", "W4", "--units", "cm")

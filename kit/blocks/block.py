@@ -2,8 +2,10 @@
 
 from __future__ import annotations
 
+import inspect
 from collections.abc import Callable
 from dataclasses import dataclass, field, replace
+from functools import wraps
 from typing import Any
 
 from kit.body.body import Body
@@ -110,6 +112,34 @@ def block_step(title: str, *, makes: tuple[str, ...] = ()) -> Callable[[Callable
         return entry_of("step", title, function, makes)
 
     return wrap
+
+
+def steps_of(
+    plan: Callable[..., Any], parameters: tuple[Parameter, ...]
+) -> Callable[..., Callable[[Callable[..., Any]], Entry]]:
+    """A `block_step` for the steps of one block, all of which draw parts of one `plan`: a function from the body and
+    the numbers of the block's `parameters`, in their order (mm or share). A step takes what it gives as its argument
+    `draft`, beside its pieces, measurements and those numbers that it names itself; to a lesson it is a step that uses
+    the body and all of the parameters."""
+    numbers = tuple(parameter.name for parameter in parameters)
+
+    def step(title: str, *, makes: tuple[str, ...] = ()) -> Callable[[Callable[..., Any]], Entry]:
+        def wrap(function: Callable[..., Any]) -> Entry:
+            own = inspect.signature(function).parameters
+            uses = dict.fromkeys("body" if name == "draft" else name for name in own) | dict.fromkeys(numbers)
+
+            @wraps(function)
+            def drawn(**given: Any) -> None:
+                draft = plan(given["body"], *(given[name] for name in numbers))
+                function(**{name: draft if name == "draft" else given[name] for name in own})
+
+            named = [inspect.Parameter(name, inspect.Parameter.POSITIONAL_OR_KEYWORD) for name in uses]
+            drawn.__signature__ = inspect.Signature(named)  # type: ignore[attr-defined]
+            return entry_of("step", title, drawn, makes)
+
+        return wrap
+
+    return step
 
 
 def drafted(

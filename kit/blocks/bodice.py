@@ -1,4 +1,5 @@
-"""The bodice block, neck to hip, without darts: a front and a back half.
+"""The bodice block, neck to hip, without darts: a front and a back half. Its steps say how it is drafted;
+`bodice_block.lesson` is a lesson of them, to read and to change, with ease and the depth of the armhole to move.
 
 The centre line is x = 0 with the body's side at x > 0; the waistline is y = 0. Widths, ease and proportions
 are common practice (no source) and stand here as named constants. The girth on the paper is exactly the
@@ -13,13 +14,17 @@ import math
 from dataclasses import dataclass
 from typing import Literal
 
-from kit.blocks.block import Block
+from kit.blocks.block import Block, steps_of
+from kit.blocks.refused import refusal, telling_by
 from kit.body.body import Body
-from kit.diagnostic import list_of, measure, measured, message
-from kit.errors import KitError
+from kit.diagnostic import message
 from kit.geometry import Cubic, Path, Point, Vector
+from kit.lesson.bench import BenchPiece
+from kit.lesson.parameter import Parameter
+from kit.lesson.pencil import PaperLine, PaperPoint
 from kit.piece.piece import CutPlan, Edge, Grain, Piece
 from kit.piece.role import EdgeRole
+from kit.units import Length
 
 BUST_EASE = 100.0
 """Room to breathe and reach (about 60 mm) and the fullness a bust dart would have held (about 40 mm), in mm."""
@@ -50,6 +55,14 @@ FRONT_PITCH = 0.42
 _ROUND = 0.5523  # handle of a cubic that follows a quarter ellipse
 _LONG_HANDLE = 0.85
 _NECK_ROUND = 0.62  # a neck curve is fuller than an ellipse, or the front neck would run almost straight
+
+PARAMETERS = (
+    Parameter("bust_ease", "length", BUST_EASE, 60.0, 180.0, "room to breathe and reach, and what a dart would hold"),
+    Parameter("waist_ease", "length", WAIST_EASE, 100.0, 240.0, "the side seams alone shape the waist"),
+    Parameter("hip_ease", "length", HIP_EASE, 40.0, 160.0, "room to sit and step"),
+    Parameter("neck_ease", "length", NECK_EASE, 0.0, 40.0, "the neckline lies a little outside the neck base"),
+    Parameter("underarm_drop", "length", SCYE_EASE, 5.0, 35.0, "how far the armhole lies below the armpit"),
+)
 
 MEASURES = (
     "bust_girth",
@@ -108,25 +121,26 @@ class _Frame:
     side_lean: float
 
 
-def _frame(body: Body) -> _Frame:
-    neck = (body["neck_base_girth"] + NECK_EASE) / _NECK_LENGTH
+def _frame(numbers: tuple[float, ...], body: Body) -> _Frame:
+    bust_ease, waist_ease, hip_ease, neck_ease, drop = numbers
+    neck = (body["neck_base_girth"] + neck_ease) / _NECK_LENGTH
     if neck > 0.55 * body["back_width"] / 2:
-        raise _refusal(body, "neck_base_girth", "neck_shoulders", "back_width")
-    bust = (body["bust_girth"] + BUST_EASE) / 4
-    waist = (body["waist_girth"] + WAIST_EASE) / 4
-    hip = (body["hip_girth"] + HIP_EASE) / 4
+        raise refusal(body, "neck_base_girth", "neck_shoulders", "back_width")
+    bust = (body["bust_girth"] + bust_ease) / 4
+    waist = (body["waist_girth"] + waist_ease) / 4
+    hip = (body["hip_girth"] + hip_ease) / 4
     back_length = body["back_waist_length"]
-    underarm = back_length - body["armscye_depth"] - SCYE_EASE
+    underarm = back_length - body["armscye_depth"] - drop
     if underarm < 30:
-        raise _refusal(body, "armscye_depth", "no_side_seam", "back_waist_length")
+        raise refusal(body, "armscye_depth", "no_side_seam", "back_waist_length")
     neck_point_level = back_length + BACK_RISE * neck
     if neck_point_level - FRONT_DROP * neck < underarm + 20:
-        raise _refusal(body, "neck_base_girth", "neck_armhole", "armscye_depth")
+        raise refusal(body, "neck_base_girth", "neck_armhole", "armscye_depth")
     hip_level = -body["waist_to_hip"]
     if abs(waist - bust) > underarm:
-        raise _refusal(body, "waist_girth", "side_flat", "bust_girth")
+        raise refusal(body, "waist_girth", "side_flat", "bust_girth")
     if abs(hip - waist) > -hip_level:
-        raise _refusal(body, "hip_girth", "side_flat", "waist_girth")
+        raise refusal(body, "hip_girth", "side_flat", "waist_girth")
     side, lean = _side(bust, underarm, waist, hip, hip_level)
     return _Frame(neck, neck_point_level, bust, underarm, hip_level, side, lean)
 
@@ -164,16 +178,16 @@ def _armhole(body: Body, frame: _Frame, tip: Point, slope: float, width_name: st
     """Square to the shoulder at its tip, straight down at the pitch, square to the side at the underarm."""
     height = tip.y - frame.underarm
     if height < 110:
-        raise _refusal(body, "armscye_depth", "armhole_shallow", "shoulder_length")
+        raise refusal(body, "armscye_depth", "armhole_shallow", "shoulder_length")
     if tip.x > frame.bust - 10:
-        raise _refusal(body, "shoulder_length", "shoulder_beyond", "bust_girth")
+        raise refusal(body, "shoulder_length", "shoulder_beyond", "bust_girth")
     wanted = (body[width_name] + ease) / 2
     if wanted > frame.bust - 10:
-        raise _refusal(body, width_name, "width_beyond", "bust_girth")
+        raise refusal(body, width_name, "width_beyond", "bust_girth")
     if wanted < tip.x - 60:
-        raise _refusal(body, width_name, "width_inside", "shoulder_length")
+        raise refusal(body, width_name, "width_inside", "shoulder_length")
     if wanted > tip.x + 40:
-        raise _refusal(body, width_name, "width_past_tip", "shoulder_length")
+        raise refusal(body, width_name, "width_past_tip", "shoulder_length")
     pitch_level = frame.underarm + pitch * height
     run = math.tan(slope) * (tip.y - pitch_level)
     # An armhole that bulged outside the shoulder tip would not lie flat: it is kept within what its square
@@ -184,7 +198,7 @@ def _armhole(body: Body, frame: _Frame, tip: Point, slope: float, width_name: st
     underarm = Point(frame.bust, frame.underarm)
     corner = Point(x, frame.underarm + (frame.bust - x) * math.tan(frame.side_lean))
     if corner.y > pitch_level - 5:
-        raise _refusal(body, "waist_girth", "side_leans", "bust_girth")
+        raise refusal(body, "waist_girth", "side_leans", "bust_girth")
     return Path((_bend(tip, turn, place), _corner_curve(place, corner, underarm)))
 
 
@@ -238,8 +252,10 @@ def _upper_length(side: Path) -> float:
     return side.curves[0].length
 
 
-def _draft(body: Body) -> tuple[Piece, ...]:
-    frame = _frame(body)
+@telling_by
+def _drafted(numbers: tuple[float, ...], body: Body) -> tuple[Piece, ...]:
+    """Front and back; the numbers are those of `PARAMETERS`."""
+    frame = _frame(numbers, body)
     neck_point = Point(frame.neck, frame.neck_point_level)
     length = body["shoulder_length"]
     halves = []
@@ -257,22 +273,93 @@ def _draft(body: Body) -> tuple[Piece, ...]:
     return tuple(halves)
 
 
-def _refusal(body: Body, name: str, trouble: str, against: str) -> KitError:
-    """What is said of two measurements that do not go together; `trouble` is the end of a key."""
-    what = message(
-        "blocks.two_refused",
-        one=measure(name),
-        one_value=measured(body[name]),
-        other=measure(against),
-        other_value=measured(body[against]),
-        trouble=message(f"blocks.refused_{trouble}"),
-    )
-    guessed = [measure(n) for n in (name, against) if any(m.name == n for m in body.estimated)]
-    return KitError(
-        message("blocks.estimated", what=what, measures=list_of(guessed)) if guessed else what,
-        where=message("refusal.here", place=measure(name)),
-        do=message("blocks.two_refused_do", one=measure(name), other=measure(against)),
-    )
+def _draft(body: Body) -> tuple[Piece, ...]:
+    return _drafted(body, *(parameter.default for parameter in PARAMETERS))
 
 
-bodice_block = Block("Bodice block", MEASURES, _draft, said=message("block_title.bodice"))
+def _ruled(piece: BenchPiece, half: Piece, *names: str) -> dict[str, PaperLine]:
+    """Lines of the finished half, as a step draws them."""
+    lines = dict(half.guides) | {edge.name: edge.path for edge in half.edges}
+    return {name: PaperLine(piece, lines[name]) for name in names}
+
+
+def _marked(piece: BenchPiece, half: Piece, *names: str) -> None:
+    points = dict(half.points)
+    piece.mark(**{name: PaperPoint(piece, points[name]) for name in names})
+
+
+_step = steps_of(_drafted, PARAMETERS)
+
+
+@_step("Rule the frame", makes=("front", "back"))
+def frame(
+    front: BenchPiece,
+    back: BenchPiece,
+    draft: tuple[Piece, ...],
+    back_waist_length: Length,
+    waist_to_hip: Length,
+) -> None:
+    """On each piece rule the centre line up from the hip: {waist_to_hip} to the waist, and on the back
+    {back_waist_length} on to the nape. Square three lines across it, each a quarter of the girth with its ease: at the
+    hip {hip_width}, at the waist {waist_width}, and at the underarm {bust_width} for the bust. The underarm lies
+    {underarm_drop} below the armpit."""
+    for piece, half in zip((front, back), draft, strict=True):
+        piece.draw(**_ruled(piece, half, "hip", "centre"))
+        piece.guide(**_ruled(piece, half, "waist", "bust_line"))
+        _marked(piece, half, "underarm_point", "side_waist", "centre_waist", "side_hip", "centre_hip")
+    front.measure(
+        waist_to_hip=(front.centre_waist, front.centre_hip),
+        hip_width=front.hip,
+        waist_width=front.waist,
+        bust_width=front.bust_line,
+    )
+    _marked(back, draft[1], "centre_neck")
+    back.measure(back_waist_length=(back.centre_waist, back.centre_neck))
+
+
+@_step("Draw necks and shoulders")
+def necks(front: BenchPiece, back: BenchPiece, draft: tuple[Piece, ...], shoulder_length: Length) -> None:
+    """The two neck curves leave the centre square and reach the shoulder square; together they measure half the neck
+    base girth with its ease. The neck points of front and back lie equally high. From there rule the shoulders,
+    {shoulder_length} long; the front's falls more steeply than the back's."""
+    for piece, half in zip((front, back), draft, strict=True):
+        piece.draw(**_ruled(piece, half, "neck", "shoulder"), after="centre")
+        _marked(piece, half, "neck_point", "shoulder_tip")
+    _marked(front, draft[0], "centre_neck")
+    front.measure(shoulder_length=front.shoulder)
+
+
+@_step("Draw the side seams")
+def sides(front: BenchPiece, back: BenchPiece, draft: tuple[Piece, ...]) -> None:
+    """Draw the side seam from the underarm in to the end of the waist line and out to the hip, where it meets the hip
+    line square. Trace it for both pieces, so that they are equally long."""
+    for piece, half in zip((front, back), draft, strict=True):
+        piece.draw(**_ruled(piece, half, "side"), after="shoulder")
+
+
+@_step("Draw the armholes")
+def armholes(
+    front: BenchPiece,
+    back: BenchPiece,
+    draft: tuple[Piece, ...],
+    front_width: Length,
+    back_width: Length,
+) -> None:
+    """Leave the shoulder tip square, run straight down at half of the front width {front_width} or the back width
+    {back_width} with its ease, and curve round to reach the side seam square."""
+    for piece, half in zip((front, back), draft, strict=True):
+        piece.draw(**_ruled(piece, half, "armhole"), after="shoulder")
+        piece.say(side="side seam")
+        piece.cut(fold="centre", title=half.title)
+        if half.grain is not None:
+            piece.grain(at=PaperPoint(piece, half.grain.start.mid(half.grain.end)))
+
+
+bodice_block = Block(
+    "Bodice block",
+    MEASURES,
+    _draft,
+    (frame, necks, sides, armholes),
+    parameters=PARAMETERS,
+    said=message("block_title.bodice"),
+)

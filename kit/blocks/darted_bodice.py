@@ -3,23 +3,25 @@ darts. It is written as a lesson whose steps say how it is drafted; `darted_bodi
 read and to change.
 
 Around the bust, at the level of the bust points, and around the waist the paper measures the body and its ease
-once the darts are closed.
+once the darts are closed. Ease, what the waist darts take and the shoulder dart are parameters of the lesson, which the
+block itself leaves as they are.
 """
 
 from __future__ import annotations
 
-from kit.blocks.block import Block, block_step, drafted
+from kit.blocks.block import Block, drafted, steps_of
 from kit.blocks.darted_plan import (
     BACK_WIDTH_EASE,
     BUST_EASE,
     FRONT_WIDTH_EASE,
     NECK_EASE,
+    PARAMETERS,
     WAIST_EASE,
     DartPlan,
     HalfPlan,
+    Plan,
     plan,
 )
-from kit.body.body import Body
 from kit.diagnostic import message
 from kit.geometry import Path, Point
 from kit.lesson.bench import BenchPiece
@@ -65,12 +67,14 @@ def _put(piece: BenchPiece, name: str, edge: str, dart: DartPlan, pressed: Press
     piece.lay_dart(Dart(name, edge, dart.apex, start, end, pressed, dart.short))
 
 
-@block_step("Rule the frame", makes=("front", "back"))
-def frame(front: BenchPiece, back: BenchPiece, body: Body, back_waist_length: Length) -> None:
+_step = steps_of(plan, PARAMETERS)
+
+
+@_step("Rule the frame", makes=("front", "back"))
+def frame(front: BenchPiece, back: BenchPiece, draft: Plan, back_waist_length: Length) -> None:
     """On each piece rule the centre line up from the waist; at the back it measures {back_waist_length} to the nape.
-    Rule the bust line square to it, at the level of the bust points: a quarter of the bust girth with a quarter of
-    its ease, and on the back what the waist dart still takes there."""
-    draft = plan(body)
+    Rule the bust line square to it, at the level of the bust points: on the front {bust_width} wide, a quarter of the
+    bust girth with its ease; on the back also what the waist dart still takes there."""
     for piece, half in ((front, draft.front), (back, draft.back)):
         piece.draw(centre=_line(piece, half.centre))
         piece.guide(
@@ -80,15 +84,15 @@ def frame(front: BenchPiece, back: BenchPiece, body: Body, back_waist_length: Le
         piece.mark(centre_waist=_point(piece, half.centre.start), side_waist=_point(piece, half.side_waist))
     back.measure(back_waist_length=_line(back, draft.back.centre))
     front.mark(bust_point=_point(front, draft.bust_point))
+    front.measure(bust_width=front.bust_line)
 
 
-@block_step("Draw necks and shoulders")
-def necks(front: BenchPiece, back: BenchPiece, body: Body, shoulder_length: Length) -> None:
+@_step("Draw necks and shoulders")
+def necks(front: BenchPiece, back: BenchPiece, draft: Plan, shoulder_length: Length) -> None:
     """The two neck curves leave the centre square and reach the shoulder square; together they measure half the neck
     base girth with its ease. The front shoulder is {shoulder_length} long and falls more steeply than the back's. The
     back shoulder is the same with its dart closed: rule it, mark the dart a little inside its middle, and open the
-    outer part about the dart's point over the shoulder blade."""
-    draft = plan(body)
+    outer part about the dart's point over the shoulder blade until the dart is {shoulder_dart_width} wide."""
     for piece, half in ((front, draft.front), (back, draft.back)):
         piece.draw(neck=_line(piece, half.neck), shoulder=_line(piece, half.shoulder), after="centre")
         piece.mark(
@@ -97,34 +101,35 @@ def necks(front: BenchPiece, back: BenchPiece, body: Body, shoulder_length: Leng
             shoulder_tip=_point(piece, half.tip),
         )
     front.measure(shoulder_length=_line(front, draft.front.shoulder))
+    dart = draft.back.shoulder_dart
+    if dart is not None:
+        back.measure(shoulder_dart_width=(_point(back, dart.first), _point(back, dart.second)))
 
 
-@block_step("Draw side seams")
-def sides(front: BenchPiece, back: BenchPiece, body: Body) -> None:
-    """Each side seam is straight and leans in to the waist, passing the end of the bust line. On the front the bust
+@_step("Draw side seams")
+def sides(front: BenchPiece, back: BenchPiece, draft: Plan) -> None:
+    """Each side seam is straight, begins {underarm_drop} below the armpit and leans in to the waist, passing the end of
+    the bust line. On the front the bust
     dart is opened in it below the bust line: turn the part above about the dart's point by the bust angle, wider for
     a fuller bust. With the dart closed the two side seams are equally long."""
-    draft = plan(body)
     for piece, half in ((front, draft.front), (back, draft.back)):
         piece.draw(side=_line(piece, half.side), after="shoulder")
         piece.mark(underarm_point=_point(piece, half.underarm))
 
 
-@block_step("Draw the armholes")
-def armholes(front: BenchPiece, back: BenchPiece, body: Body, front_width: Length, back_width: Length) -> None:
+@_step("Draw the armholes")
+def armholes(front: BenchPiece, back: BenchPiece, draft: Plan, front_width: Length, back_width: Length) -> None:
     """Leave the shoulder tip square, run straight down at half of the front width {front_width} or the back width
     {back_width} with its ease, and curve round to reach the side seam square."""
-    draft = plan(body)
     for piece, half in ((front, draft.front), (back, draft.back)):
         piece.draw(armhole=_line(piece, half.armhole), after="shoulder")
 
 
-@block_step("Draw the waist and its darts")
-def waists(front: BenchPiece, back: BenchPiece, body: Body) -> None:
-    """The waist darts take most of the difference between bust and waist, the side seams the rest. Draw the waist
-    square to the centre, to both legs of the dart and to the side, so that it is smooth when the dart is closed.
+@_step("Draw the waist and its darts")
+def waists(front: BenchPiece, back: BenchPiece, draft: Plan) -> None:
+    """The waist darts take {dart_share} of the difference between bust and waist, the side seams the rest. Draw the
+    waist square to the centre, to both legs of the dart and to the side, so that it is smooth when the dart is closed.
     Then fold each dart, press it toward the centre or down, and draw its cap along the edge it lies under."""
-    draft = plan(body)
     for piece, half in ((front, draft.front), (back, draft.back)):
         piece.draw(waist=_line(piece, half.waist), after="side")
         _darts(piece, half)
@@ -143,4 +148,11 @@ def _darts(piece: BenchPiece, half: HalfPlan) -> None:
 
 STEPS = (frame, necks, sides, armholes, waists)
 
-darted_bodice_block = Block(TITLE, MEASURES, drafted(TITLE, STEPS), STEPS, said=message("block_title.darted_bodice"))
+darted_bodice_block = Block(
+    TITLE,
+    MEASURES,
+    drafted(TITLE, STEPS, None, PARAMETERS),
+    STEPS,
+    parameters=PARAMETERS,
+    said=message("block_title.darted_bodice"),
+)

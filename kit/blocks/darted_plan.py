@@ -1,20 +1,22 @@
 """The figures of the darted bodice block: where every point and line lies for a body, in mm.
 
-Our own method, from proportions that are common practice (no source). The centre line is x = 0 with the side at
-x > 0, the waist y = 0. The shoulder and the side are first thought closed, straight from end to end, then opened
-about the sewn points of their darts: so they close true. The waist is drawn square to the centre, to each leg and
-to the side, and the waist darts take exactly what its sewn length must lose.
+Our own method, from proportions that are common practice (no source); ease, what the waist darts take and the shoulder
+dart are numbers of the block's lesson. The centre line is x = 0 with the side at x > 0, the waist y = 0. The shoulder
+and the side are first thought closed, straight from end to end, then opened about the sewn points of their darts: so
+they close true. The waist is drawn square to the centre, to each leg and to the side, and the waist darts take exactly
+what its sewn length must lose.
 """
 
 from __future__ import annotations
 
 import math
 from dataclasses import dataclass
-from functools import lru_cache
 
-from kit.blocks.bodice import _corner_curve, _refusal
+from kit.blocks.bodice import _corner_curve
+from kit.blocks.refused import refusal, telling_by
 from kit.body.body import Body
 from kit.geometry import Cubic, Line, Motion, Path, Point, Vector
+from kit.lesson.parameter import Parameter
 
 BUST_EASE = 60.0
 """Around the whole bust, at the level of the bust points: room to breathe."""
@@ -47,6 +49,15 @@ BUST_SHORT, WAIST_SHORT = 25.0, 20.0
 BACK_SHORT = 20.0
 """How far below the underarm level the back waist dart ends."""
 SHOULDER_DART, SHOULDER_DEPTH = 12.0, 75.0
+
+PARAMETERS = (
+    Parameter("bust_ease", "length", BUST_EASE, 45.0, 120.0, "room to breathe and to move"),
+    Parameter("waist_ease", "length", WAIST_EASE, 20.0, 100.0, "room to breathe and to sit"),
+    Parameter("neck_ease", "length", NECK_EASE, 0.0, 25.0, "the neckline lies a little outside the neck base"),
+    Parameter("underarm_drop", "length", SCYE_EASE, 5.0, 35.0, "how far the armhole lies below the armpit"),
+    Parameter("dart_share", "share", DART_SHARE, 0.4, 0.8, "what the waist darts take; the side seams take the rest"),
+    Parameter("shoulder_dart_width", "length", SHOULDER_DART, 6.0, 20.0, "room for the shoulder blade"),
+)
 
 _BACK_ROUND, _FRONT_ROUND = (0.60, 0.90), (0.62, 0.62)
 """How far the handles of the neck curves reach to their corner, at the centre and at the neck point."""
@@ -114,30 +125,47 @@ def bust_angle(body: Body) -> float:
     return math.radians(min(max(3.0 + 0.075 * cup, LEAST_BUST), MOST_BUST))
 
 
-@lru_cache(maxsize=32)
-def plan(body: Body) -> Plan:
-    """The whole draft. `KitError` naming the two measurements that do not go together."""
-    neck = (body["neck_base_girth"] + NECK_EASE) / _LENGTH
+@dataclass(frozen=True)
+class _Frame:
+    """What both halves share, mm: half neck width, levels of underarm and bust points, quarters of bust and waist with
+    their ease, how far the side leans in (radians), the waist dart as planned and the shoulder dart."""
+
+    neck: float
+    underarm: float
+    level: float
+    quarter: float
+    waist: float
+    lean: float
+    dart: float
+    shoulder_dart: float
+
+
+@telling_by
+def plan(numbers: tuple[float, ...], body: Body) -> Plan:
+    """The whole draft; the numbers are those of `PARAMETERS`. `KitError` naming the two measurements that do not go
+    together."""
+    bust_ease, waist_ease, neck_ease, drop, share, shoulder_dart = numbers
+    neck = (body["neck_base_girth"] + neck_ease) / _LENGTH
     if neck > 0.55 * body["back_width"] / 2:
-        raise _refusal(body, "neck_base_girth", "neck_shoulders", "back_width")
+        raise refusal(body, "neck_base_girth", "neck_shoulders", "back_width")
     length = body["back_waist_length"]
-    underarm = length - body["armscye_depth"] - SCYE_EASE
-    bust_level = min(BUST_LEVEL * length, underarm - 15.0)
-    if bust_level < 90:
-        raise _refusal(body, "armscye_depth", "no_dart_room", "back_waist_length")
-    quarter, waist = (body["bust_girth"] + BUST_EASE) / 4, (body["waist_girth"] + WAIST_EASE) / 4
-    dart = max(DART_SHARE * (quarter - waist), LEAST_DART)
-    lean = math.atan((quarter - waist - dart) / bust_level)
+    underarm = length - body["armscye_depth"] - drop
+    level = min(BUST_LEVEL * length, underarm - 15.0)
+    if level < 90:
+        raise refusal(body, "armscye_depth", "no_dart_room", "back_waist_length")
+    quarter, waist = (body["bust_girth"] + bust_ease) / 4, (body["waist_girth"] + waist_ease) / 4
+    dart = max(share * (quarter - waist), LEAST_DART)
+    lean = math.atan((quarter - waist - dart) / level)
     if abs(lean) > math.radians(20):
-        raise _refusal(body, "waist_girth", "side_leans_20", "bust_girth")
-    back = _back(body, neck, underarm, bust_level, quarter, waist, lean, dart)
-    front, bust_point = _front(body, neck, underarm, bust_level, quarter, waist, lean, dart)
+        raise refusal(body, "waist_girth", "side_leans_20", "bust_girth")
+    frame = _Frame(neck, underarm, level, quarter, waist, lean, dart, shoulder_dart)
+    back = _back(body, frame)
+    front, bust_point = _front(body, frame)
     return Plan(front, back, bust_point)
 
 
-def _back(
-    body: Body, neck: float, underarm: float, level: float, quarter: float, waist: float, lean: float, dart: float
-) -> HalfPlan:
+def _back(body: Body, frame: _Frame) -> HalfPlan:
+    neck, underarm, level, lean, dart = frame.neck, frame.underarm, frame.level, frame.lean, frame.dart
     neck_point = Point(neck, body["back_waist_length"] + BACK_RISE * neck)
     neck_path = _neck_path(neck, BACK_RISE, BACK_SLOPE, neck_point, _BACK_ROUND)
     # Shoulder: straight when closed, opened about the dart's point.
@@ -145,19 +173,19 @@ def _back(
     way = Vector(math.cos(BACK_SLOPE), -math.sin(BACK_SLOPE))
     first = neck_point + way * (0.45 * long)
     point = first + way.right() * SHOULDER_DEPTH
-    opening = Motion.rotation(-2 * math.asin(SHOULDER_DART / 2 / SHOULDER_DEPTH), point)
+    opening = Motion.rotation(-2 * math.asin(frame.shoulder_dart / 2 / SHOULDER_DEPTH), point)
     second, tip = opening(first), opening(neck_point + way * long)
     shoulder = Path((Line(neck_point, first), Line(first, second), Line(second, tip)))
     # Side: straight, through the full quarter and what the waist dart still takes at the level of the bust.
     at = 0.25 * body["back_width"]
     sewn = Point(at, underarm - BACK_SHORT)
-    wide = quarter
+    wide = frame.quarter
     for _ in range(12):
         corner = Point(wide - level * math.tan(lean), 0.0)
-        waist_path, ends = _waist(corner, lean, sewn, dart, waist)
-        dart += sum(c.length for i, c in enumerate(waist_path.curves) if i != 1) - waist
+        waist_path, ends = _waist(corner, lean, sewn, dart)
+        dart += sum(c.length for i, c in enumerate(waist_path.curves) if i != 1) - frame.waist
         legs_at = dart * max(0.0, sewn.y - level) / (sewn.y - ends[0].y)
-        wide = quarter + legs_at
+        wide = frame.quarter + legs_at
     corner = Point(wide - level * math.tan(lean), 0.0)
     top = Point(wide + (underarm - level) * math.tan(lean), underarm)
     side = Path.line(top, corner)
@@ -181,14 +209,14 @@ def _back(
     )
 
 
-def _front(
-    body: Body, neck: float, underarm: float, level: float, quarter: float, waist: float, lean: float, dart: float
-) -> tuple[HalfPlan, Point]:
+def _front(body: Body, frame: _Frame) -> tuple[HalfPlan, Point]:
+    neck, underarm, level, lean, dart = frame.neck, frame.underarm, frame.level, frame.lean, frame.dart
+    quarter = frame.quarter
     rise = BACK_RISE * neck + FRONT_RISE * math.degrees(bust_angle(body))
     neck_point = Point(neck, body["back_waist_length"] + rise)
     neck_path = _neck_path(neck, FRONT_DROP, FRONT_SLOPE, neck_point, _FRONT_ROUND)
     if neck_path.start.y < underarm + 40:
-        raise _refusal(body, "neck_base_girth", "neck_armhole", "armscye_depth")
+        raise refusal(body, "neck_base_girth", "neck_armhole", "armscye_depth")
     way = Vector(math.cos(FRONT_SLOPE), -math.sin(FRONT_SLOPE))
     tip = neck_point + way * body["shoulder_length"]
     bust_point = Point(40.0 + 0.058 * body["bust_girth"], level)
@@ -209,12 +237,12 @@ def _front(
     low = sewn + leg * along
     high = opening(low)
     if low.y < 20 or not along > 30:
-        raise _refusal(body, "under_bust_girth", "bust_dart_deep", "bust_girth")
+        raise refusal(body, "under_bust_girth", "bust_dart_deep", "bust_girth")
     side = Path((Line(top, high), Line(high, low), Line(low, corner)))
     point = Point(bust_point.x, level - WAIST_SHORT)
     for _ in range(12):
-        waist_path, ends = _waist(corner, lean, point, dart, waist)
-        dart += sum(c.length for i, c in enumerate(waist_path.curves) if i != 1) - waist
+        waist_path, ends = _waist(corner, lean, point, dart)
+        dart += sum(c.length for i, c in enumerate(waist_path.curves) if i != 1) - frame.waist
     wanted = (body["front_width"] + FRONT_WIDTH_EASE) / 2
     armhole = _armhole(body, tip, way, top, (top - high).unit(), wanted, FRONT_PITCH, "front_width")
     half = HalfPlan(
@@ -241,7 +269,7 @@ def _neck_path(width: float, depth: float, slope: float, neck_point: Point, roun
     return Path((Cubic(shape.start + up, shape.c1 + up, shape.c2 + up, neck_point),))
 
 
-def _waist(corner: Point, lean: float, point: Point, dart: float, waist: float) -> tuple[Path, tuple[Point, Point]]:
+def _waist(corner: Point, lean: float, point: Point, dart: float) -> tuple[Path, tuple[Point, Point]]:
     """The waist from the side to the centre, open, with the dart's two leg ends (nearer the centre first).
 
     Square to the side, to both legs and to the centre, so that it runs smooth when the dart is closed.
@@ -263,9 +291,9 @@ def _armhole(
     """Square to the shoulder at its tip, straight down at the pitch, square to the side at the underarm."""
     height = tip.y - underarm.y
     if height < 100:
-        raise _refusal(body, "armscye_depth", "armhole_shallow", "shoulder_length")
+        raise refusal(body, "armscye_depth", "armhole_shallow", "shoulder_length")
     if max(tip.x, wanted) > underarm.x - 15:
-        raise _refusal(body, width, "width_beyond", "bust_girth")
+        raise refusal(body, width, "width_beyond", "bust_girth")
     level = underarm.y + pitch * height
     fall = -way.y / way.x
     run = fall * (tip.y - level)
@@ -274,6 +302,6 @@ def _armhole(
     into = up.left()
     corner = underarm + into * ((underarm.x - x) / -into.x)
     if corner.y > level - 5:
-        raise _refusal(body, "waist_girth", "side_leans", "bust_girth")
+        raise refusal(body, "waist_girth", "side_leans", "bust_girth")
     place = Point(x, level)
     return Path((Cubic.square(tip, way.right(), place, Vector(0, -1)), _corner_curve(place, corner, underarm)))

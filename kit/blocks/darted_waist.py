@@ -10,9 +10,6 @@ import math
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 
-from kit.body.body import Body
-from kit.diagnostic import list_of, measure, measured, message
-from kit.errors import KitError
 from kit.geometry import Arc, Line, Motion, Path, Point, Vector
 from kit.lesson.bench import BenchPiece
 from kit.piece.darts_and_pleats import Dart, Pressed
@@ -132,21 +129,3 @@ def put_darts(piece: BenchPiece, waist: Waist, pressed: Pressed = "start") -> No
         start, end = path.nearest(dart.first), path.nearest(dart.second)
         piece.lay_dart(Dart(name, "waist", dart.apex, start, end, pressed))
     piece.spare_darts(*_SPARED[len(waist.darts)])
-
-
-def refusal(body: Body, name: str, trouble: str, against: str) -> KitError:
-    """What is said of two measurements that do not go together; `trouble` is the end of a key."""
-    what = message(
-        "blocks.two_refused",
-        one=measure(name),
-        one_value=measured(body[name]),
-        other=measure(against),
-        other_value=measured(body[against]),
-        trouble=message(f"blocks.refused_{trouble}"),
-    )
-    guessed = [measure(n) for n in (name, against) if any(m.name == n for m in body.estimated)]
-    return KitError(
-        message("blocks.estimated", what=what, measures=list_of(guessed)) if guessed else what,
-        where=message("refusal.here", place=measure(name)),
-        do=message("blocks.two_refused_do", one=measure(name), other=measure(against)),
-    )

@@ -2,7 +2,8 @@
 it is drafted; `skirt_block.lesson` is that lesson, to read and to change.
 
 The centre line is x = 0 with the body's side at x > 0; the front's waist begins at y = 0. Ease, shares and depths
-are common practice (no source) and stand here as named constants. Around the waist, with the darts closed, and
+are common practice (no source) and stand here as named constants; ease, length and the front's share of the darts are
+parameters of the lesson, which the block itself leaves as they are. Around the waist, with the darts closed, and
 around the hip the paper measures the body and its ease; the two side seams are the same line.
 """
 
@@ -10,24 +11,24 @@ from __future__ import annotations
 
 import math
 from dataclasses import dataclass
-from functools import lru_cache
 
-from kit.blocks.block import Block, block_step, drafted
+from kit.blocks.block import Block, drafted, steps_of
 from kit.blocks.darted_waist import (
     MOST_DART,
     DartWish,
     Waist,
     darted_waist,
     put_darts,
-    refusal,
     root,
     sewn,
     wishes,
 )
+from kit.blocks.refused import refusal, telling_by
 from kit.body.body import Body
 from kit.diagnostic import message
 from kit.geometry import Cubic, Line, Path, Point, Vector
 from kit.lesson.bench import BenchPiece
+from kit.lesson.parameter import Parameter
 from kit.lesson.pencil import PaperLine, PaperPoint
 from kit.units import Length
 
@@ -52,6 +53,13 @@ BACK_PLACES = (0.46, (0.34, 0.67))
 BACK_LEAN = 0.5
 """The front's darts stand upright; the back's lean half as far as a spoke between centre and side would."""
 
+PARAMETERS = (
+    Parameter("waist_ease", "length", WAIST_EASE, 0.0, 60.0, "room to breathe and for what is tucked in"),
+    Parameter("hip_ease", "length", HIP_EASE, 20.0, 100.0, "room to sit and step"),
+    Parameter("front_share", "share", FRONT_SHARE, 0.25, 0.5, "the front's part of what the darts take"),
+    Parameter("skirt_length", "length", LENGTH, 350.0, 1000.0, "from the waist to the hem"),
+)
+
 TITLE = "Skirt block"
 MEASURES = ("waist_girth", "hip_girth", "waist_to_hip")
 
@@ -75,17 +83,19 @@ class SkirtPlan:
     back: SkirtHalf
 
 
-@lru_cache(maxsize=32)
-def plan(body: Body) -> SkirtPlan:
-    """Everything the steps draw. `KitError` naming the measurements that do not go together."""
-    half_waist = (body["waist_girth"] + WAIST_EASE) / 2
+@telling_by
+def plan(numbers: tuple[float, ...], body: Body) -> SkirtPlan:
+    """Everything the steps draw, in mm, worked once for each body and numbers (those of `PARAMETERS`). `KitError`
+    naming the measurements that do not go together, and what would go."""
+    waist_ease, hip_ease, front_share, length = numbers
+    half_waist = (body["waist_girth"] + waist_ease) / 2
     # A waist larger than the hip is what the skirt hangs from: it is as wide there, and falls straight.
-    hip = max((body["hip_girth"] + HIP_EASE) / 4, half_waist / 2)
+    hip = max((body["hip_girth"] + hip_ease) / 4, half_waist / 2)
     deep = body["waist_to_hip"]
     taken = 2 * hip - half_waist
     darts = taken - 2 * min(SIDE_SHARE * taken / 2, SIDE_MOST)
-    front = wishes(darts * FRONT_SHARE, FRONT_PLACES, (FRONT_DEEP[0] * deep, FRONT_DEEP[1] * deep))
-    back = wishes(darts * (1 - FRONT_SHARE), BACK_PLACES, (BACK_DEEP[0] * deep, BACK_DEEP[1] * deep), BACK_LEAN)
+    front = wishes(darts * front_share, FRONT_PLACES, (FRONT_DEEP[0] * deep, FRONT_DEEP[1] * deep))
+    back = wishes(darts * (1 - front_share), BACK_PLACES, (BACK_DEEP[0] * deep, BACK_DEEP[1] * deep), BACK_LEAN)
     if any(wish.wide > MOST_DART for wish in (*front, *back)):
         raise refusal(body, "waist_girth", "darts_wide", "hip_girth")
 
@@ -105,7 +115,7 @@ def plan(body: Body) -> SkirtPlan:
     third = (top.y + deep) / 3
     end = Point(hip, -deep)
     curve = Cubic(top, top + Vector(gain, -1.0) * third, end + Vector(0.0, third), end)
-    hem = -LENGTH
+    hem = -length
     if hem > -deep - 50:
         raise refusal(body, "waist_to_hip", "below_hem", "hip_girth")
     line = Path((curve, Line(end, Point(hip, hem))))
@@ -121,12 +131,18 @@ def _waists(
     for _ in range(40):
         waist = darted_waist(Point(0.0, 0.0), one, 0.0, math.atan(gain), front)
         top = waist.path.end
+        before = one, gain
         one += hip - side - top.x
         gain = 2 * side / (deep + top.y)
+        if (one, gain) == before:
+            break
     two = hip - side - sum(wish.wide for wish in back)
     for _ in range(40):
         other = darted_waist(Point(0.0, 0.0), two, 0.0, math.atan(gain), back)
-        two += hip - side - other.path.end.x
+        missing = hip - side - other.path.end.x
+        if two + missing == two:
+            break
+        two += missing
     return waist, other.moved(Vector(0.0, waist.path.end.y - other.path.end.y)), gain
 
 
@@ -134,13 +150,15 @@ def _halves(front: BenchPiece, back: BenchPiece, draft: SkirtPlan) -> tuple[tupl
     return (front, draft.front), (back, draft.back)
 
 
-@block_step("Rule the frame", makes=("front", "back"))
-def frame(front: BenchPiece, back: BenchPiece, body: Body, waist_to_hip: Length) -> None:
-    """On each piece rule the centre line up from the hem, 60 cm long on the front, a little less on the back. Rule
-    the hip line square to it, {waist_to_hip} below the front waist: a quarter of the hip girth with a quarter of its
-    ease of 4 cm, or a quarter of the waist with its ease where that is more. Rule the hem square to the centre line,
-    as wide as the hip line."""
-    draft = plan(body)
+_step = steps_of(plan, PARAMETERS)
+
+
+@_step("Rule the frame", makes=("front", "back"))
+def frame(front: BenchPiece, back: BenchPiece, draft: SkirtPlan, waist_to_hip: Length) -> None:
+    """On each piece rule the centre line up from the hem, {skirt_length} long on the front, a little less on the back.
+    Rule the hip line square to it, {waist_to_hip} below the front waist and {hip_width} wide: a quarter of the hip
+    girth with its ease, or of the waist with its ease where that is more. Rule the hem square to the centre line, as
+    wide as the hip line."""
     for piece, half in _halves(front, back, draft):
         top = half.waist.path.start
         bottom = Point(0.0, draft.hem_level)
@@ -156,27 +174,26 @@ def frame(front: BenchPiece, back: BenchPiece, body: Body, waist_to_hip: Length)
             side_hem=PaperPoint(piece, corner),
         )
     front.measure(waist_to_hip=(PaperPoint(front, Point(0.0, 0.0)), front.centre_hip))
+    front.measure(hip_width=(front.centre_hip, front.side_hip), skirt_length=front.centre)
 
 
-@block_step("Draw the side seams")
-def sides(front: BenchPiece, back: BenchPiece, body: Body) -> None:
+@_step("Draw the side seams")
+def sides(front: BenchPiece, back: BenchPiece, draft: SkirtPlan) -> None:
     """From the hem to the hip line the side seam is ruled straight up. Above it, curve in to the waist: the side
     takes about a third of what hip and waist differ by, at most 3 cm, and rises above the waistline because it leans.
     Trace one side seam for both pieces, so that they are equally long."""
-    draft = plan(body)
     for piece, half in _halves(front, back, draft):
         piece.draw(side=PaperLine(piece, half.side), after="centre")
         piece.mark(side_waist=PaperPoint(piece, half.side.start))
 
 
-@block_step("Draw the waist and its darts")
-def waists(front: BenchPiece, back: BenchPiece, body: Body) -> None:
-    """The darts take what is left of the difference between hip and waist: a third of it the front, two thirds the
+@_step("Draw the waist and its darts")
+def waists(front: BenchPiece, back: BenchPiece, draft: SkirtPlan) -> None:
+    """The darts take what is left of the difference between hip and waist: {front_share} of it the front, the rest the
     back, whose darts are deeper and lean a little to the side. What is more than 3.2 cm is shared by two darts. Draw
     the waist square to the centre, to both legs of every dart and to the side, so that it is one smooth curve with
     the darts closed; the back waist begins lower than the front's. Fold each dart, press it toward the centre, and
     draw its cap."""
-    draft = plan(body)
     for piece, half in _halves(front, back, draft):
         piece.draw(waist=PaperLine(piece, half.waist.path), after="centre")
         put_darts(piece, half.waist)
@@ -187,4 +204,11 @@ def waists(front: BenchPiece, back: BenchPiece, body: Body) -> None:
 
 STEPS = (frame, sides, waists)
 
-skirt_block = Block(TITLE, MEASURES, drafted(TITLE, STEPS), STEPS, said=message("block_title.skirt"))
+skirt_block = Block(
+    TITLE,
+    MEASURES,
+    drafted(TITLE, STEPS, None, PARAMETERS),
+    STEPS,
+    parameters=PARAMETERS,
+    said=message("block_title.skirt"),
+)

@@ -12,11 +12,12 @@ from __future__ import annotations
 import math
 from collections.abc import Callable
 from dataclasses import dataclass
-from functools import cache, lru_cache
+from functools import cache
 
 from kit.body.body import Body
 from kit.diagnostic import Message, Value, measure, measured, message, named_edge
 from kit.errors import KitError
+from kit.forgetting import forgettable
 from kit.geometry import Cubic, Line, Motion, Path, Point, Vector
 
 FRONT_SHARE = 0.45
@@ -128,7 +129,7 @@ def _mirrored(path: Path) -> Path:
     return path.mirrored(Line(Point(0.0, 0.0), Point(0.0, 1.0)))
 
 
-@lru_cache(maxsize=32)
+@forgettable(32)
 def sleeve_plan(
     body: Body,
     front_armscye: float,

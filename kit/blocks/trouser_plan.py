@@ -1,7 +1,8 @@
 """What the trouser block draws, worked out for a body: levels, side seam, inseams, crotch seams and waists.
 
 Each leg half lies with its centre at the hip line on x = 0, the side at x > 0 and the crotch at x < 0; the front's
-waist begins at y = 0. Ease, shares and proportions are common practice (no source).
+waist begins at y = 0. Ease, shares and proportions are common practice (no source); ease, the front's share of the
+darts and the height of the hem are numbers of the block's lesson.
 """
 
 from __future__ import annotations
@@ -9,13 +10,14 @@ from __future__ import annotations
 import math
 from collections.abc import Callable
 from dataclasses import dataclass, replace
-from functools import lru_cache
 
-from kit.blocks.darted_waist import MOST_DART, DartWish, Waist, darted_waist, refusal, root, sewn, wishes
+from kit.blocks.darted_waist import MOST_DART, DartWish, Waist, darted_waist, root, sewn, wishes
+from kit.blocks.refused import refusal, telling_by
 from kit.blocks.sleeve_plan import found
 from kit.body.body import Body
 from kit.geometry import Cubic, Line, Path, Point, Vector
 from kit.geometry.meet import meet_lines
+from kit.lesson.parameter import Parameter
 
 WAIST_EASE = 20.0
 """Room to breathe and for what is tucked in, in mm."""
@@ -26,6 +28,11 @@ CROTCH_SHARE, MOST_CROTCH_SHARE = 0.155, 0.19
 that deep there, so it grows as the hip does. Up to the second where the crotch length asks for it."""
 HIGH_LIFT = 60.0
 """A centre back that would rise further above the front waist, in mm, says that the body is deeper between the legs."""
+MOST_LOWER = 40.0
+"""How much lower the crotch may come to lie, in mm, where the body rise is no tape's: what lies between two heights is
+measured standing, and a measured crotch length goes before it."""
+LEAST_HIP = 25.0
+"""How far the hip line lies above the crotch, at least, in mm."""
 THIGH_EASE = 60.0
 """The least room to step and bend, in mm, around the leg just below the crotch: a fuller thigh adds more at the crotch
 than its share of the hip."""
@@ -63,7 +70,22 @@ FRONT_PLACES = (0.54, (0.44, 0.74))
 BACK_PLACES = (0.48, (0.36, 0.68))
 """Where the darts lie on the closed waist from the centre: one dart, or two."""
 
+PARAMETERS = (
+    Parameter("waist_ease", "length", WAIST_EASE, 0.0, 60.0, "room to breathe and for what is tucked in"),
+    Parameter("hip_ease", "length", HIP_EASE, 30.0, 100.0, "room to sit"),
+    Parameter(
+        "knee_ease", "length", KNEE_EASE, 40.0, 240.0, "room to bend the knee; the leg is as wide down to the hem"
+    ),
+    Parameter("front_share", "share", FRONT_SHARE, 0.25, 0.5, "the front's part of what the darts take"),
+    Parameter("hem_height", "length", FLOOR, 0.0, 200.0, "how far the hem ends above the floor"),
+)
+
+LEAST_BEND = 22.0
+"""The crotch curve bends no tighter than a circle of this radius, in mm, where there is room for it: a seam allowance
+of 2 cm lies within it."""
+
 _ROUND = 0.6  # handles of a crotch curve: a little fuller than an ellipse
+_SETTLED = 1e-9  # mm by which widths that depend on each other may still change
 _LEAST_LIFT, _MOST_LIFT = 0.0, 90.0
 
 
@@ -89,6 +111,17 @@ class TrouserPlan:
 
 
 @dataclass(frozen=True)
+class _Room:
+    """The numbers of a draft: ease and the hem's height in mm, the front's share of the darts."""
+
+    waist: float
+    hip: float
+    knee: float
+    front_share: float
+    hem: float
+
+
+@dataclass(frozen=True)
 class _Frame:
     """Levels and widths the halves share, mm. `lean` is how far the side seam comes in from hip to knee."""
 
@@ -110,30 +143,40 @@ class _Frame:
         return self.lean * (3 * t**2 - 2 * t**3)
 
 
-@lru_cache(maxsize=32)
-def plan(body: Body) -> TrouserPlan:
-    """Everything the steps draw. `KitError` naming the measurements that do not go together."""
-    frame = _frame(body, CROTCH_SHARE)
+@telling_by
+def plan(numbers: tuple[float, ...], body: Body) -> TrouserPlan:
+    """Everything the steps draw; the numbers are those of `PARAMETERS`. `KitError` naming the measurements that do not
+    go together."""
+    room = _Room(*numbers)
+    frame = _frame(body, room, CROTCH_SHARE)
     seat = _seat(body, frame)
     if seat.high > HIGH_LIFT:
 
         def short(share: float) -> float:
-            return HIGH_LIFT - _seat(body, _frame(body, share)).high
+            return HIGH_LIFT - _seat(body, _frame(body, room, share)).high
 
         most = MOST_CROTCH_SHARE
-        frame = _frame(body, most if short(most) < 0 else found(short, CROTCH_SHARE, most))
+        share = most if short(most) < 0 else found(short, CROTCH_SHARE, most)
+        frame = _frame(body, room, share)
         seat = _seat(body, frame)
+        if seat.high > _MOST_LIFT and _guessed(body, "body_rise") and not _guessed(body, "total_crotch_length"):
+
+            def spare(lower: float) -> float:
+                return _MOST_LIFT - 1.0 - _seat(body, _frame(body, room, share, lower)).high
+
+            frame = _frame(body, room, share, MOST_LOWER if spare(MOST_LOWER) < 0 else found(spare, 0.0, MOST_LOWER))
+            seat = _seat(body, frame)
     front_in, front_curve = seat.front
     back_in, back_curve = seat.back
     hip = Point(0.0, frame.hip_level)
     centre_back, lean = seat.centre_back, seat.lean
     lift = min(max(centre_back.y, _LEAST_LIFT), _MOST_LIFT)
-    if any(m.name == "total_crotch_length" for m in body.estimated):
+    if _guessed(body, "total_crotch_length"):
         centre_back = hip + seat.up * ((lift - hip.y) / seat.up.y)  # a guess gives way to what the paper allows
     elif lift != centre_back.y:
         trouble = "back_low" if centre_back.y < _LEAST_LIFT else "back_high"
         raise refusal(body, "total_crotch_length", trouble, "body_rise")
-    front_waist, back_waist, gain = _waists(body, frame, centre_back, lean)
+    front_waist, back_waist, gain = _waists(body, room, frame, centre_back, lean)
     halves = []
     for wide, waist, curve, inseam in (
         (frame.front, front_waist, front_curve, front_in),
@@ -192,19 +235,28 @@ def _seat(body: Body, frame: _Frame) -> _Seat:
     return leaning(min(max(even, SEAT_LEAN), MOST_SEAT_LEAN))
 
 
-def _frame(body: Body, share: float) -> _Frame:
-    half_hip = (body["hip_girth"] + HIP_EASE) / 2
-    half_knee = (body["knee_girth"] + KNEE_EASE) / 2
+def _guessed(body: Body, name: str) -> bool:
+    """Whether a measurement was estimated, not measured."""
+    return any(measure.name == name for measure in body.estimated)
+
+
+def _frame(body: Body, room: _Room, share: float, lower: float = 0.0) -> _Frame:
+    """Levels and widths with that part of the hip between the legs, the crotch `lower` than the rise says, mm."""
+    half_hip = (body["hip_girth"] + room.hip) / 2
+    half_knee = (body["knee_girth"] + room.knee) / 2
     hip_level = -body["waist_to_hip"]
     crotch = -(body["body_rise"] + RISE_EASE)
-    if crotch > hip_level - 25:
+    if crotch > hip_level - LEAST_HIP and _guessed(body, "body_rise"):
+        lower = max(lower, min(crotch - (hip_level - LEAST_HIP), MOST_LOWER))
+    crotch -= lower
+    if crotch > hip_level - LEAST_HIP + 1e-6:
         raise refusal(body, "body_rise", "hip_crotch", "waist_to_hip")
-    leg = body["inside_leg_length"] - RISE_EASE
+    leg = body["inside_leg_length"] - RISE_EASE - lower
     frame = _Frame(
         hip_level,
         crotch,
         crotch - KNEE_PLACE * leg,
-        crotch - leg + FLOOR,
+        crotch - leg + room.hem,
         (half_hip - BACK_WIDER) / 2,
         (half_hip + BACK_WIDER) / 2,
         half_knee - BACK_WIDER / 2,
@@ -215,6 +267,7 @@ def _frame(body: Body, share: float) -> _Frame:
     )
     thigh = body["thigh_girth"] + THIGH_EASE
     for _ in range(60):
+        before = (frame.fork, frame.lean, frame.drop)
         low = crotch - frame.drop
         needed = thigh - half_hip + frame.inward(crotch) + frame.inward(low)
         fork = max(share * body["hip_girth"], needed)
@@ -226,6 +279,11 @@ def _frame(body: Body, share: float) -> _Frame:
         if fork > 0.55 * half_hip:
             raise refusal(body, "thigh_girth", "fork_wide", "hip_girth")
         frame = replace(frame, drop=_drop(frame))
+        if max(abs(a - b) for a, b in zip(before, (frame.fork, frame.lean, frame.drop), strict=True)) < _SETTLED:
+            break
+    cramped = _bending(frame.fork * (1 - FRONT_FORK)) - (hip_level - crotch + frame.drop)
+    if cramped > 0.1 and lower < MOST_LOWER and _guessed(body, "body_rise"):
+        return _frame(body, room, share, min(lower + cramped, MOST_LOWER))
     if abs(frame.lean) > 0.35 * (hip_level - frame.knee_level):
         raise refusal(body, "knee_girth", "leg_slant", "thigh_girth")
     return frame
@@ -245,12 +303,22 @@ def _drop(frame: _Frame) -> float:
     return root(miss, 0.0, 5.0)
 
 
+def _bending(out: float) -> float:
+    """How far below the hip line the square to an inseam that ends `out` mm from the centre comes to it, so that the
+    crotch curve bends on a circle of `LEAST_BEND` there: the curvature at the end of a cubic whose handles are `_ROUND`
+    of the two sides of a corner."""
+    return math.sqrt(LEAST_BEND * out * (1.0 - _ROUND) / 1.5) / _ROUND
+
+
 def _inseam(frame: _Frame, fork: Point, inner: float) -> Path:
     """From the hem straight up to the knee at x = `inner`, then bending out to the crotch point."""
     knee = Point(inner, frame.knee_level)
     third = (fork.y - knee.y) / 3
     # Half as steep again as the straight line: the bend fades out evenly down to the knee.
     gain = 0.5 * (inner - fork.x)
+    # The crotch curve leaves square to it: it must come to the centre so far below the hip line that it can bend there.
+    spare = frame.hip_level - fork.y - _bending(-fork.x)
+    gain = min(gain, max(third * spare / -fork.x, 0.0))
     curve = Cubic(knee, knee + Vector(0.0, third), fork + Vector(gain, -third), fork)
     return Path((Line(Point(inner, frame.hem_level), knee), curve))
 
@@ -278,17 +346,17 @@ def _side(frame: _Frame, wide: float, top: Point, gain: float) -> Path:
     )
 
 
-def _waists(body: Body, frame: _Frame, centre_back: Point, lean: float) -> tuple[Waist, Waist, float]:
+def _waists(body: Body, room: _Room, frame: _Frame, centre_back: Point, lean: float) -> tuple[Waist, Waist, float]:
     """Both waists ending at one height, equally far inside the hip, square to one side seam; and how far that seam
     gains outward at its top for every mm of falling."""
-    half_waist = (body["waist_girth"] + WAIST_EASE) / 2
+    half_waist = (body["waist_girth"] + room.waist) / 2
     deep = -frame.hip_level
     taken = frame.front + frame.back - centre_back.x - half_waist
     if taken < -2 * SIDE_OUT:
         raise refusal(body, "waist_girth", "no_waist_shape", "hip_girth")
     darts = taken - 2 * min(SIDE_SHARE * taken / 2, SIDE_MOST)
-    front = wishes(darts * FRONT_SHARE, FRONT_PLACES, (FRONT_DEEP[0] * deep, FRONT_DEEP[1] * deep))
-    back = wishes(darts * (1 - FRONT_SHARE), BACK_PLACES, (BACK_DEEP[0] * deep, BACK_DEEP[1] * deep))
+    front = wishes(darts * room.front_share, FRONT_PLACES, (FRONT_DEEP[0] * deep, FRONT_DEEP[1] * deep))
+    back = wishes(darts * (1 - room.front_share), BACK_PLACES, (BACK_DEEP[0] * deep, BACK_DEEP[1] * deep))
     if any(wish.wide > MOST_DART for wish in (*front, *back)):
         raise refusal(body, "waist_girth", "darts_wide", "hip_girth")
 

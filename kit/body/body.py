@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass, field
+from functools import cached_property
 
 from kit.language import say
 
@@ -41,14 +42,16 @@ class Body:
         return say("body.one_size") if self == NOBODY else say("body.size", name=self.name)
 
     def __contains__(self, name: object) -> bool:
-        return any(measure.name == name for measure in self.measures)
+        return name in self._by_name
 
     def __getitem__(self, name: str) -> float:
         """The value in mm. Raises KeyError for a name the body has not."""
-        for measure in self.measures:
-            if measure.name == name:
-                return measure.value
-        raise KeyError(name)
+        return self._by_name[name]
+
+    @cached_property
+    def _by_name(self) -> dict[str, float]:
+        """Each value by its name; of two of one name the first counts."""
+        return {measure.name: measure.value for measure in reversed(self.measures)}
 
     @property
     def estimated(self) -> tuple[Measure, ...]:

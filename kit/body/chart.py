@@ -227,7 +227,10 @@ def _rises(chart: SizeChart, name: str, values: tuple[float, ...], where: str) -
 
 
 def read_chart(text: str, title: str) -> SizeChart:
-    """A chart from CSV text in the shape above. Raises `KitError` saying the row and column of a fault.
+    """A chart from CSV text: a row for each measurement and a column for each size, from small to large, in cm unless
+    a first line "unit,inch" or "unit,mm" says otherwise. Main girths rise from column to column, the others never
+    fall; what a chart leaves out a lesson may bring (`lesson.measurement`). Raises `KitError` saying the row and
+    column of a fault.
 
     >>> chart = read_chart("measure,S,M\\nbust_girth,84,92\\nwaist_girth,66,74", "Club")
     >>> chart.names, chart["M"]["waist_girth"]

@@ -12,6 +12,11 @@ from kit.diagnostic import Told, message
 from kit.errors import KitError
 from kit.units import Length, length
 
+HIP_ABOVE = 0.8
+"""The part of the body rise down to which an estimated hip lies, at most: above the crotch (common practice, no source;
+of the 993 women the hip, at the fullest of the seat, lies at 0.74 of it in the middle: 2012 Anthropometric Survey of
+U.S. Army Personnel, Gordon et al., NATICK/TR-15/007, 2014)."""
+
 
 def make_body(values: Mapping[str, Length | str], chart: SizeChart | None = None, name: str = "") -> Body:
     """The body that measures `values` (lengths, or text such as "36 1/2 in").
@@ -20,7 +25,8 @@ def make_body(values: Mapping[str, Length | str], chart: SizeChart | None = None
     of bust, upper chest, hip and waist, straight between sizes and carried on past the ends, and marked as
     estimated. Heights along the body (back waist length, armscye depth, arm length and so on) are then scaled
     by the person's height against the chart's when the height was measured (common practice, no source); a body rise
-    is what lies between a waist height and an inside leg where both were measured. Bust and upper chest girth are
+    is what lies between a waist height and an inside leg where both were measured, and a hip never lies lower than
+    `HIP_ABOVE` of a rise that is known. Bust and upper chest girth are
     different measurements: one is never taken for the other, but estimated from it.
 
     Raises `KitError` for an unknown measurement, a bare number, a value no person measures, or no girth.
@@ -56,6 +62,8 @@ def make_body(values: Mapping[str, Length | str], chart: SizeChart | None = None
         elif row.name in chart.table:
             value = chart.read(row.name, place) * (stature if row.kind == "height" else 1.0)
             value = _between_heights(row.name, given, value)
+            if row.name == "waist_to_hip":
+                value = min(value, HIP_ABOVE * _rise(given, value / HIP_ABOVE))
             measures.append(Measure(row.name, min(max(value, row.least), row.most), estimated=True))
     return Body(name or "Body", tuple(measures))
 
@@ -100,6 +108,11 @@ def _between_heights(name: str, given: Mapping[str, float], value: float) -> flo
     if name == "body_rise" and "waist_height" in given and "inside_leg_length" in given:
         return given["waist_height"] - given["inside_leg_length"]
     return value
+
+
+def _rise(given: Mapping[str, float], other: float) -> float:
+    """The body rise, where it was measured or lies between two heights that were; else the `other`."""
+    return given.get("body_rise", _between_heights("body_rise", given, other))
 
 
 def _stature(given: Mapping[str, float], chart: SizeChart, place: float) -> float:

@@ -69,6 +69,13 @@ class Measurement:
         )
 
 
+FROM_WAIST = frozenset(
+    (
+        *("waist_girth", "back_waist_length", "front_waist_length", "waist_to_hip", "body_rise"),
+        *("total_crotch_length", "waist_height", "outside_leg_length"),
+    )
+)
+"""Measurements that are taken at, from or to a tape tied round the waist, as their notes say."""
 _TABLE = (
     Measurement("bust_girth", 500, 1800, "girth", "ISO 8559-1"),
     Measurement("upper_chest_girth", 500, 1700, "girth"),
@@ -76,34 +83,34 @@ _TABLE = (
     Measurement("bust_point_width", 100, 400, "width"),
     Measurement("waist_girth", 400, 1800, "girth", "ISO 8559-1"),
     Measurement("hip_girth", 500, 2000, "girth", "ISO 8559-1"),
-    Measurement("neck_base_girth", 250, 650, "girth"),
-    Measurement("shoulder_length", 70, 200, "width", "ISO 8559-1"),
-    Measurement("back_width", 200, 600, "width"),
-    Measurement("front_width", 200, 600, "width", "common practice"),
-    Measurement("back_waist_length", 240, 600, "height", "ISO 8559-1"),
-    Measurement("front_waist_length", 260, 700, "height"),
+    Measurement("neck_base_girth", 230, 650, "girth"),
+    Measurement("shoulder_length", 60, 200, "width", "ISO 8559-1"),
+    Measurement("back_width", 190, 600, "width"),
+    Measurement("front_width", 190, 600, "width", "common practice"),
+    Measurement("back_waist_length", 200, 600, "height", "ISO 8559-1"),
+    Measurement("front_waist_length", 220, 700, "height"),
     Measurement("neck_to_bust_point", 150, 520, "height", "common practice"),
     Measurement("armscye_depth", 120, 350, "height", "common practice"),
     Measurement("waist_to_hip", 100, 320, "height", "common practice"),
     Measurement("upper_arm_girth", 150, 700, "girth", "ISO 8559-1"),
     Measurement("elbow_girth", 140, 600, "girth"),
     Measurement("wrist_girth", 100, 300, "girth"),
-    Measurement("arm_length", 300, 850, "height"),
-    Measurement("thigh_girth", 300, 1100, "girth"),
-    Measurement("knee_girth", 220, 800, "girth"),
-    Measurement("calf_girth", 200, 750, "girth"),
-    Measurement("ankle_girth", 140, 500, "girth"),
+    Measurement("arm_length", 270, 850, "height"),
+    Measurement("thigh_girth", 280, 1100, "girth"),
+    Measurement("knee_girth", 190, 800, "girth"),
+    Measurement("calf_girth", 170, 750, "girth"),
+    Measurement("ankle_girth", 120, 500, "girth"),
     Measurement("body_rise", 150, 480, "height"),
     Measurement("total_crotch_length", 400, 1250, "girth"),
-    Measurement("waist_height", 550, 1450, "height"),
-    Measurement("outside_leg_length", 550, 1500, "height"),
-    Measurement("inside_leg_length", 400, 1150, "height"),
+    Measurement("waist_height", 480, 1450, "height"),
+    Measurement("outside_leg_length", 480, 1500, "height"),
+    Measurement("inside_leg_length", 360, 1150, "height"),
     Measurement("height", 900, 2300, "height"),
     Measurement("head_girth", 300, 750, "girth"),
     Measurement("hand_girth", 90, 320, "girth"),
     Measurement("heel_girth", 150, 480, "girth", "common practice"),
     Measurement("foot_girth", 130, 400, "girth", "common practice"),
-    Measurement("shoulder_girth", 600, 1900, "girth", "common practice"),
+    Measurement("shoulder_girth", 550, 1900, "girth", "common practice"),
 )
 
 MEASUREMENTS: dict[str, Measurement] = {row.name: row for row in _TABLE}

@@ -70,9 +70,9 @@ def _setting(parameter: Parameter, text: str) -> Setting:
     """A value as it is typed: "45cm", "17 3/4 in", "70%", "3"."""
     if parameter.kind == "length":
         return length(text, parameter.label)
-    number, share = text.replace(",", "."), False
+    number, in_hundredths = text.replace(",", "."), False
     if parameter.kind == "share" and number.endswith("%"):
-        number, share = number[:-1].strip(), True
+        number, in_hundredths = number[:-1].strip(), True
     try:
         value = float(number)
     except ValueError:
@@ -80,7 +80,7 @@ def _setting(parameter: Parameter, text: str) -> Setting:
         raise KitError(f"'{text}' is not a number.", do=f"Write {parameter.name}={example}.") from None
     if parameter.kind == "count" and value % 1:
         raise KitError(f"'{text}' is not a whole number.", do=f"Write {parameter.name}=3.")
-    return value / 100 if share else value
+    return value / 100 if in_hundredths else value
 
 
 def stand_at(lesson: Any, story: Pattern, draft: Draft) -> None:

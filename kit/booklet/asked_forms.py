@@ -4,10 +4,13 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
+from typing import TYPE_CHECKING
 
 from kit.booklet.forms import FORMS
-from kit.booklet.impose import Sheet
 from kit.errors import KitError, near
+
+if TYPE_CHECKING:
+    from kit.booklet.impose import Sheet
 
 HTML, EPUB = "booklet.html", "booklet.epub"
 # What is asked for: print forms to set, other files to make.

@@ -50,6 +50,7 @@ from kit.booklet.tables import (
     finished_table,
     measured_table,
     size_table,
+    steady,
     strip_size,
     strip_table,
 )
@@ -137,7 +138,7 @@ def _composed(
         body_table=body_table(given),
         finished_tables=_split(finished_table(given), form),
         finished_picture=finished_picture(pattern, form, inks),
-        ease_table=ease_table(pattern),
+        ease_table=ease_table(pattern, steady(given)),
         choices=choice_table(pattern),
         cloth=replace(
             cloth(pattern, lengths(pattern, bought), _split(lengths_by_size(pattern, bought), form)),
@@ -184,7 +185,8 @@ def _room_left(book: Booklet, setter: Setter) -> float:
     """mm of height that the words about the design and the contents leave of their page."""
     form = setter.form
     words = sum(setter.text_height(str(each.html.striptags()), 140.0) + 9.0 for each in book.opening)
-    lines = setter.text_height("x", form.measure, 1.2) + len(contents(book)) * setter.content_height
+    count = len(contents(book))
+    lines = setter.text_height("x", form.measure, 1.2) + count * setter.content_height(count)
     return form.depth - setter.part_head("x") - words - lines - 18.0
 
 

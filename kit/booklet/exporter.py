@@ -16,7 +16,7 @@ from kit.booklet.html import to_html
 from kit.booklet.own_language import spoken
 from kit.booklet.run_notebook import run_notebook
 from kit.booklet.theme_file import read_theme
-from kit.booklet.typesetter import need_typesetter
+from kit.booklet.typesetter import load_typesetter, need_typesetter
 from kit.diagnostic import reading
 from kit.language import speaking, spoken_for
 from kit.proof import prove
@@ -49,6 +49,7 @@ class BookletExporter(Exporter):
     ) -> tuple[bytes, dict[str, Any]]:
         """The booklet of `nb` as PDF bytes. Raises `KitError` in plain words for what cannot be built."""
         need_typesetter()
+        load_typesetter()
         from kit.booklet.render import to_pdf
 
         _, resources = super().from_notebook_node(nb, resources, **kw)

@@ -17,12 +17,15 @@ from kit.lesson.pattern import Pattern
 from kit.picture.fit_change import fit_drawing
 from kit.piece.piece import Piece
 
+_SHOWN = (1.0, 0.8, 0.6, 0.4)
+"""Shares of the amount that pictures of a change are drawn with; less could not be told from a redrawn line."""
+
 
 def fit_notes(pattern: Pattern, form: Form, inks: Inks) -> tuple[FitNote, ...]:
     """A note for each change that this pattern, or the block it begins with, can be altered by."""
     found: list[FitNote] = []
     for name, change in FIT_CHANGES.items():
-        made = _made(pattern, change)
+        made = shown_on(pattern, change)
         if made is None:
             continue
         before, result = made
@@ -32,14 +35,16 @@ def fit_notes(pattern: Pattern, form: Form, inks: Inks) -> tuple[FitNote, ...]:
     return tuple(found)
 
 
-def _made(pattern: Pattern, change: FitChange) -> tuple[Mapping[str, Piece], Altered] | None:
-    """The change made to the pieces of the pattern, else to those of the block; None where neither can be."""
+def shown_on(pattern: Pattern, change: FitChange) -> tuple[Mapping[str, Piece], Altered] | None:
+    """The change made to the pieces of the pattern, less of it where they have no room for as much as is usually shown,
+    else to those of the block; None where neither can be."""
     for pieces in (pattern.pieces, pattern.start):
         before = _called(pieces)
-        try:
-            return before, altered(before, change, change.shown, pattern.body)
-        except KitError:
-            continue
+        for share in _SHOWN:
+            try:
+                return before, altered(before, change, change.shown * share, pattern.body)
+            except KitError:
+                continue
     return None
 
 

@@ -10,7 +10,7 @@ from markupsafe import Markup
 from nbformat import NotebookNode
 
 from kit.booklet.model import Block, BookletPart, Words
-from kit.booklet.paging import Placing, share_out
+from kit.booklet.paging import Placing, spread_over_pages
 from kit.booklet.setting import Planned, Setter
 from kit.language import say
 from kit.lesson.pattern import Pattern, SewRecord, StepRecord
@@ -159,7 +159,7 @@ class _Order:
             placings = tuple(Placing(1.0, False) for _ in units)
         else:
             depth = form.depth * _SPARE
-            placings = share_out(units, depth, depth - self.setter.part_head(title))
+            placings = spread_over_pages(units, depth, depth - self.setter.part_head(title))
         blocks: list[Block] = []
         at = 0
         for plan in planned:

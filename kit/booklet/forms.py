@@ -67,6 +67,11 @@ class Form:
         return 12 if self.letters == 1 else 4
 
     @property
+    def offsets(self) -> int:
+        """How many places along a curve the worksheet shows side by side."""
+        return 12 if self.letters == 1 else 6
+
+    @property
     def step(self) -> PictureRoom:
         """A picture beside or under the text of a step."""
         if self.beside:
@@ -118,6 +123,16 @@ class Form:
     def content_gap(self) -> float:
         """mm over and under each line of the contents."""
         return 1.05 if self.beside or self.letters > 1 else 0.35
+
+    def content_gap_of(self, count: int) -> float:
+        """The same where there are so many lines: less where they would else run over onto a page of their own."""
+        return self.content_gap * (min(1.0, max(0.4, 1.0 - 0.12 * (count - 16))) if self.beside else 1.0)
+
+    @property
+    def narrows(self) -> bool:
+        """Whether a picture as wide as its column gets narrower where its page would else not hold what stands with
+        it: one under its text may, one beside it is narrow already."""
+        return not self.beside
 
     @property
     def paired(self) -> bool:

@@ -43,9 +43,10 @@ def on_body(pattern: Pattern, form: Form, inks: Inks, left: float) -> Picture | 
 
 
 def finished_picture(pattern: Pattern, form: Form, inks: Inks) -> Picture | None:
-    """The garment laid flat with its finished measurements, from the side where more of them can be drawn."""
+    """The garment laid flat with its finished measurements, from the front, or from the back where more of them can be
+    drawn there."""
     room = PictureRoom(form.measure * PX, min(82.0 * form.letters, form.depth * 0.5) * PX)
-    seen: tuple[View, ...] = ("back", "front")
+    seen: tuple[View, ...] = ("front", "back")
     system = pattern.lesson.units
     drawings = {view: laid_flat(pattern, view, system, room, 1.06 * form.letters) for view in seen}
     lines = {view: sum(isinstance(item, Label) for item in drawing.items) for view, drawing in drawings.items()}

@@ -15,6 +15,7 @@ from typing import Any
 
 from kit.body.measures import MEASUREMENTS
 from kit.booklet.asked_draft import AskedDraft, Draft, as_asked, in_system, set_values, stand_at
+from kit.booklet.undisturbed import undisturbed
 from kit.diagnostic import message, reading
 from kit.errors import KitError, known_near
 from kit.lesson.another import find_lesson, find_lessons
@@ -262,7 +263,8 @@ def send(
 
     answer: _Answer
     try:
-        answer = _answer(find_lesson(namespace), size, units, sizes, mend, asked)
+        with undisturbed():
+            answer = _answer(find_lesson(namespace), size, units, sizes, mend, asked)
     except KitError as error:
         answer = error
     publish_display_data({MIMETYPE: _packed(answer)})

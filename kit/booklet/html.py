@@ -23,7 +23,7 @@ def to_html(
     hand. `live`: what follows the body says which part it is, for a page that puts another in its place."""
     look = look or BookTheme()
     jinja = environment()
-    given = {"form": form, "look": look, "comma_page": say("booklet.comma_page")}
+    given = {"form": form, "look": look, "comma_page": say("booklet.comma_page"), "content_lines": len(contents(book))}
     sheets = ["booklet.css.j2", "screen.css.j2" if form.screen else "print.css.j2"]
     css = "\n".join(jinja.get_template(sheet).render(given) for sheet in sheets)
     page = jinja.get_template("booklet.html.j2")
@@ -82,7 +82,7 @@ def environment() -> Environment:
         trim_blocks=True,
         lstrip_blocks=True,
     )
-    jinja.filters["fine"] = set_finely
+    jinja.filters["finely"] = set_finely
     jinja.globals["say"] = say
     jinja.globals["see_steps"] = _see_steps
     return jinja

@@ -10,6 +10,7 @@ from kit.language import say
 from kit.lesson.pattern import Pattern
 from kit.piece.dart import darts_lying
 from kit.piece.piece import Piece
+from kit.prose.on_one_half import marks_on_one_half, marks_said_of
 from kit.sewing.operations.casings import Casing
 from kit.sewing.operations.faced_hems import FacedHem
 from kit.sewing.operations.hems import Hem
@@ -28,7 +29,8 @@ def marking(pattern: Pattern) -> Marking:
     """What is done between the cutting layout and the first seam; a step is left out that no piece asks for."""
     pieces = sorted(pattern.pieces, key=lambda piece: piece.number)
     rows = tuple(
-        (str(piece.number), piece.title, _notches(piece), _marks(piece), _interfaced(piece)) for piece in pieces
+        (str(piece.number), piece.title, _notches(piece), _marks(piece, pattern), _interfaced(piece))
+        for piece in pieces
     )
     asked = (True, *(any(row[i] for row in rows) for i in (2, 3, 4)))
     deep = both(_SNIP, pattern.lesson.units, "allowance")
@@ -76,12 +78,15 @@ def _notches(piece: Piece) -> str:
     )
 
 
-def _marks(piece: Piece) -> str:
-    """The names of what is marked inside it."""
-    names = [edge_label(mark) for mark in piece.marks]
+def _marks(piece: Piece, pattern: Pattern) -> str:
+    """The names of what is marked inside it, and on which half where it is one alone."""
+    names = marks_said_of(piece, pattern)
     names += [edge_label(dart) for dart in darts_lying(piece)]
     names += [edge_label(pleat) for pleat in piece.pleats]
-    return strung(list(dict.fromkeys(names)))
+    parted = any(
+        name == piece.name for name, _ in marks_on_one_half(pattern)
+    )  # what is of a half has commas of its own
+    return strung(list(dict.fromkeys(names)), "parted" if parted else "more")
 
 
 def _interfaced(piece: Piece) -> str:

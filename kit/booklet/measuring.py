@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from kit.body.measures import MEASUREMENTS, Measurement
+from kit.body.measures import FROM_WAIST, MEASUREMENTS, Measurement
 from kit.booklet.forms import PX, Form, PictureRoom
 from kit.booklet.handover import Handover
 from kit.booklet.model import Measuring, Tape
@@ -48,6 +48,8 @@ def measuring(given: Handover, form: Form, inks: Inks) -> Measuring | None:
     own = body.estimated or all(row.name != body.name for row in given.chart)
     owned = given.pattern.lesson.measurements
     guessed = {measure.name for measure in body.estimated}
+    drawn = tuple(name for name in names if name in MEASUREMENTS)  # the lesson's own come last, and have no tape
+    sides = _side(drawn, "front", form, inks), _side(drawn, "back", form, inks)
     tapes = tuple(
         Tape(
             number,
@@ -56,11 +58,11 @@ def measuring(given: Handover, form: Form, inks: Inks) -> Measuring | None:
             both(body[name], system) if own and name in body else "",
             name in guessed,
             name,
+            not drawn or name in drawn,
         )
         for number, name in enumerate(names, 1)
     )
-    drawn = tuple(name for name in names if name in MEASUREMENTS)  # the lesson's own come last, and have no tape
-    return Measuring(_side(drawn, "front", form, inks), _side(drawn, "back", form, inks), tapes)
+    return Measuring(*sides, tapes, any(name in FROM_WAIST for name in names))
 
 
 def _side(names: tuple[str, ...], view: View, form: Form, inks: Inks) -> Picture | None:

@@ -66,11 +66,22 @@ class Table:
             )
         return tuple(parts)
 
+    def evenly(self, columns: int) -> tuple[Table, ...]:
+        """The same in as few parts, none much wider than another.
+
+        >>> wide = Table("", ("along", *"1234567"), (("off", *"abcdefg"),))
+        >>> [part.head for part in wide.evenly(6)]
+        [('along', '1', '2', '3', '4'), ('along', '5', '6', '7')]
+        """
+        rest = max(len(self.head) - 1, 1)
+        return self.split(-(-rest // -(-rest // columns)))
+
 
 @dataclass(frozen=True)
 class Tape:
     """One measurement the lesson uses: its `number` in the figure, its name, how it is taken, and the reader's
-    own `value` (empty for a size of the chart), `estimated` when nobody measured it; `key` is its name in code."""
+    own `value` (empty for a size of the chart), `estimated` when nobody measured it; `key` is its name in code. One of
+    the lesson's own is not `drawn` in the figure, where there is one."""
 
     number: int
     name: str
@@ -78,15 +89,18 @@ class Tape:
     value: str = ""
     estimated: bool = False
     key: str = ""
+    drawn: bool = True
 
 
 @dataclass(frozen=True)
 class Measuring:
-    """The page that tells how to measure: the figure from both sides, where it shows something, and the tapes."""
+    """The page that tells how to measure: the figure from both sides, where it shows something, and the tapes.
+    `waist`: some begin or end at a tape tied round the waist."""
 
     front: Picture | None
     back: Picture | None
     tapes: tuple[Tape, ...]
+    waist: bool = False
 
 
 @dataclass(frozen=True)
@@ -146,7 +160,7 @@ class DraftStep:
 class ToldOperation:
     """One operation of a sewing step: its sentences, and a picture of each stage worth showing. `breaks`: it begins a
     new page. `fitting` is what a try-on refers to: the key of its note, or of the chapter. `way` is how its pictures
-    stand (`kit.booklet.paging`)."""
+    stand (`kit.booklet.paging`); `parted`: some of them stand on the next page."""
 
     text: str
     pictures: tuple[Picture, ...]
@@ -154,6 +168,7 @@ class ToldOperation:
     breaks: bool = False
     fitting: str = ""
     way: Way = ""
+    parted: bool = False
 
 
 @dataclass(frozen=True)
@@ -199,9 +214,9 @@ class ClothAdvice:
 
 @dataclass(frozen=True)
 class SheetPiece:
-    """What one step of the worksheet asks of one piece: sentences `first`, the new `points` to mark (letter, the rest
-    of its sentence), the `lines` to draw, the distances of each curve, sentences `last`, and the piece with its
-    letters."""
+    """What one step of the worksheet asks of one piece, or of `several` that are alike: sentences `first`, the new
+    `points` to mark (letter, the rest of its sentence), the `lines` to draw, the distances of each curve, sentences
+    `last`, and the piece with its letters."""
 
     title: str
     first: tuple[str, ...]
@@ -210,6 +225,7 @@ class SheetPiece:
     curves: tuple[Table, ...]
     last: tuple[str, ...]
     picture: Picture | None
+    several: bool = False
 
 
 @dataclass(frozen=True)

@@ -10,9 +10,14 @@ from babel.messages.catalog import Catalog
 from nbformat import NotebookNode
 
 from kit.booklet.handover import Handover
-from kit.language import known_language, respelt, say, written_tag
+from kit.language import known_language, lettered, letters_of, respelt, say, written_tag
+from kit.lesson.markdown_blocks import blocks_said
 from kit.lesson.own_words import Translator
 from kit.lesson.word_file import path_of, read_words
+from kit.lesson.words_in_values import WordsWalk
+from kit.prose.readings import ruling_of
+from kit.rulers import ruled
+from kit.wording import written_lengths
 
 PRIVATE = "notes-to-self"
 
@@ -47,6 +52,32 @@ def spoken(
     own = given.pattern.lesson.language
     if own.lower() == language.lower():
         return given, notebook, ()
+    made, book, told = _spoken(given, notebook, path, language)
+    if letters_of(language) and not path_of(path, language).is_file():
+        made, book = _lettered(made, book, language)
+    return made, book, told
+
+
+def _lettered(given: Handover, notebook: NotebookNode, language: str) -> tuple[Handover, NotebookNode]:
+    """With words written for a language at large in the letters that the region of `language` writes."""
+
+    def said(text: str, *_: object) -> str:
+        return lettered(text, language)
+
+    made: Handover = WordsWalk(said, known_language(language)).of(given)
+    chart = tuple(replace(row, finished=tuple((said(title), mm) for title, mm in row.finished)) for row in made.chart)
+    book = copy.deepcopy(notebook)
+    for cell in _public(book):
+        cell.source = blocks_said(cell.source, "", said)
+    names = tuple((name, said(called)) for name, called in made.names)
+    genders = tuple((said(name), letter) for name, letter in made.genders)
+    return replace(made, chart=chart, names=names, genders=genders), book
+
+
+def _spoken(
+    given: Handover, notebook: NotebookNode, path: Path, language: str
+) -> tuple[Handover, NotebookNode, tuple[str, ...]]:
+    own = given.pattern.lesson.language
     base = known_language(language)
     told = () if language == base or respelt(language) else (_told_region(language, base),)
     if (file := path_of(path, language)).is_file() or known_language(own) != base:
@@ -59,6 +90,24 @@ def spoken(
 
 def _told_region(language: str, base: str) -> str:
     return say("own_words.region", region=written_tag(language), language=base)
+
+
+def in_one_system(given: Handover, notebook: NotebookNode) -> tuple[Handover, NotebookNode]:
+    """The handover and the notebook with the lengths that the lesson's author wrote out in words in the system that is
+    printed alone. They are read in the language spoken; call it after `spoken`."""
+    system = given.pattern.lesson.units
+    # The list of notions is read in one system where it is printed, and tells how lengths are read that are sold.
+    notions = frozenset(given.pattern.lesson.notions)
+
+    def said(text: str, *_: object) -> str:
+        return text if text in notions else written_lengths.in_one_system(text, system)
+
+    with ruled(ruling_of(given.pattern)):
+        made: Handover = WordsWalk(said).of(given)
+        book = copy.deepcopy(notebook)
+        for cell in _public(book):
+            cell.source = blocks_said(cell.source, "", said)
+    return made, book
 
 
 def markdown_cells(notebook: NotebookNode) -> list[str]:

@@ -9,11 +9,12 @@ full as it can be. Among all ways to share the steps out the one with least whit
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Literal
 
 LEAST, MOST = 0.58, 2.2  # shares of a picture's usual room
 _WHITE, _SHRUNK, _GROWN, _LAST, _PAGE, _PARTED = 10.0, 6.0, 1.2, 1.0, 0.4, 20.0
+_OVER = 1.5  # what a unit costs some of whose pictures stand on the next page
 _SCRAP, _FEW = 1.5, 0.25  # what a last page with nothing on it would cost more, and from which share on none does
 _ROOMY = 0.08  # share of a page left white from which stacking its pictures is tried
 _STACKED = 1.0  # least share of stacked pictures: smaller, they would gain nothing by it
@@ -26,19 +27,25 @@ Way = Literal["", "stacked", "close"]
 @dataclass(frozen=True)
 class Tall:
     """A picture: `room` is the height (mm) it may take at its usual share, `wide` the height at which it is as wide as
-    its column and grows no more; its frame and caption add `around`. Of its height, `text` does not grow."""
+    its column and grows no more; its frame and caption add `around`. Of its height, `text` does not grow. Where it
+    `narrows`, a share under 1 is one of the height it has as a rule, so that one as wide as its column gets narrower
+    with the others."""
 
     room: float
     wide: float
     around: float = 0.0
     text: float = 0.0
+    narrows: bool = False
 
     def at(self, share: float) -> float:
-        return min(self.room * share, self.wide) + self.around
+        return self._high(share) + self.around
 
     def lines(self, share: float) -> float:
         """The height in mm that is left for what is drawn."""
-        return max(min(self.room * share, self.wide) - self.text, 0.0)
+        return max(self._high(share) - self.text, 0.0)
+
+    def _high(self, share: float) -> float:
+        return min(self.room * share, self.wide * (min(share, 1.0) if self.narrows else 1.0))
 
 
 @dataclass(frozen=True)
@@ -46,7 +53,8 @@ class Unit:
     """What must stay on one page: `fixed` mm of text and space under or over its rows of pictures, and at least
     `beside` mm where text stands next to them. `keeps`: the page should not break after it (words that lead
     on to what follows). `stacked` are its pictures with the whole measure each, one below the other, and `close` fewer
-    rows of narrower ones, where they may stand so; `between` mm part one row from the next."""
+    rows of narrower ones, where they may stand so; `between` mm part one row from the next. `parts`: its last rows may
+    stand on the next page, where the rest of it fills this one."""
 
     fixed: float
     rows: tuple[tuple[Tall, ...], ...] = ()
@@ -55,6 +63,7 @@ class Unit:
     stacked: tuple[Tall, ...] = ()
     between: float = 0.0
     close: tuple[tuple[Tall, ...], ...] = ()
+    parts: bool = False
 
     def height(self, share: float, way: Way = "") -> float:
         """Height in mm with the pictures at `share` of their room."""
@@ -84,15 +93,16 @@ class Unit:
 
 @dataclass(frozen=True)
 class Placing:
-    """How one unit is set: the `share` of its pictures' room, whether it `breaks` to a new page, and the `way` its
-    pictures stand."""
+    """How one unit is set: the `share` of its pictures' room, whether it `breaks` to a new page, the `way` its
+    pictures stand, and whether it is `parted`, with its last rows on the next page."""
 
     share: float
     breaks: bool
     way: Way = ""
+    parted: bool = False
 
 
-def share_out(units: Sequence[Unit], depth: float, first: float | None = None) -> tuple[Placing, ...]:
+def spread_over_pages(units: Sequence[Unit], depth: float, first: float | None = None) -> tuple[Placing, ...]:
     """Placings for `units` on pages `depth` mm deep, the first of which has `first` mm left. A unit taller than a page
     even when small has a page to itself (and flows on)."""
     count = len(units)
@@ -103,22 +113,36 @@ def share_out(units: Sequence[Unit], depth: float, first: float | None = None) -
     # page's cost is in `_filled`; trying fewer units a page stops where even the smallest pictures overflow.
     best = [_Best(0.0, 0, 1.0)] + [_Best(float("inf"), 0, 1.0)] * count
     for end in range(1, count + 1):
-        parted = _PARTED if units[end - 1].keeps and end < count else 0.0
+        kept = _PARTED if units[end - 1].keeps and end < count else 0.0
         for start in range(end - 1, -1, -1):
-            room = depth if start or first is None else first
-            page = units[start:end]
-            if len(page) > 1 and sum(unit.least for unit in page) > room:
+            whole, over, page = depth if start or first is None else first, best[start].over, units[start:end]
+            ends = _ends(page)
+            if len(page) > 1 and all(_least(tried) > whole for tried, _ in ends):
                 break
-            share, ways, cost = _filled(page, room, last=end == count)
-            if best[start].cost + cost + parted < best[end].cost:
-                best[end] = _Best(best[start].cost + cost + parted, start, share, ways)
+            # Below what is left of a unit that was parted, or on a page of its own.
+            rooms = [(whole - over, False, 0.0)] if over else []
+            rooms.append((whole, start > 0, _WHITE * (1 - over / whole) ** 2 if over else 0.0))
+            for room, breaks, white in rooms:
+                for tried, rest in ends:
+                    if (len(page) > 1 or room < whole or rest) and _least(tried) > room:
+                        continue
+                    share, ways, cost = _filled(tried, room, last=end == count and not rest)
+                    cost += best[start].cost + white + kept
+                    left = sum(max(picture.at(share) for picture in row) + page[-1].between for row in rest)
+                    if left > depth:
+                        continue  # it would need two pages
+                    if rest:
+                        cost += _OVER + (_last_page(left, depth) if end == count else 0.0)
+                    if cost < best[end].cost:
+                        best[end] = _Best(cost, start, share, ways, breaks, left)
     placings: list[Placing] = []
     end = count
     while end > 0:
         found = best[end]
         start = found.start
         placings[:0] = [
-            Placing(found.share, i == start and start > 0, found.ways[i - start]) for i in range(start, end)
+            Placing(found.share, i == start and found.breaks, found.ways[i - start], i == end - 1 and found.over > 0)
+            for i in range(start, end)
         ]
         end = start
     return tuple(placings)
@@ -126,19 +150,42 @@ def share_out(units: Sequence[Unit], depth: float, first: float | None = None) -
 
 @dataclass(frozen=True)
 class _Best:
-    """The best pages up to some unit: what they cost, where the last one starts, the share of its pictures, and the
-    ways of its units."""
+    """The best pages up to some unit: what they cost, where the last one starts, the share of its pictures, the ways of
+    its units, whether it begins a new page, and how many mm of its last unit stand over on the next page."""
 
     cost: float
     start: int
     share: float
     ways: Sequence[Way] = ()
+    breaks: bool = False
+    over: float = 0.0
+
+
+def _ends(page: Sequence[Unit]) -> list[tuple[Sequence[Unit], tuple[tuple[Tall, ...], ...]]]:
+    """How a page of units may end: whole, or with fewer rows of the last one, and those that stand over."""
+    found: list[tuple[Sequence[Unit], tuple[tuple[Tall, ...], ...]]] = [(page, ())]
+    last = page[-1]
+    if last.parts:
+        for count in range(len(last.rows) - 1, 0, -1):
+            found.append(([*page[:-1], replace(last, rows=last.rows[:count], stacked=(), close=())], last.rows[count:]))
+    return found
+
+
+def _least(page: Sequence[Unit]) -> float:
+    return sum(unit.least for unit in page)
+
+
+def _last_page(used: float, room: float) -> float:
+    """What it costs that a last page has so many mm on it: it may be short, but a few lines by themselves are worse
+    than smaller pictures or a step beside them."""
+    white = max(0.0, room - used) / room
+    return _PAGE + _LAST * white**2 + _SCRAP * max(0.0, 1.0 - used / (_FEW * room))
 
 
 def _filled(page: Sequence[Unit], room: float, *, last: bool) -> tuple[float, Sequence[Way], float]:
     """The share that fills `room` best, the ways of the units for it, and what is lost with it."""
     ways: list[Way] = [""] * len(page)
-    share, cost = _shared(page, room, ways, last=last)
+    share, cost = _share_of(page, room, ways, last=last)
     found = share, ways, cost
     used = sum(unit.height(share) for unit in page)
     if share < _CLOSE:
@@ -147,7 +194,7 @@ def _filled(page: Sequence[Unit], room: float, *, last: bool) -> tuple[float, Se
             if unit.close:
                 tried = [*found[1]]
                 tried[i] = "close"
-                share, cost = _shared(page, room, tried, last=last)
+                share, cost = _share_of(page, room, tried, last=last)
                 if share > found[0] and cost < found[2]:
                     found = share, tried, cost
         return found
@@ -159,13 +206,13 @@ def _filled(page: Sequence[Unit], room: float, *, last: bool) -> tuple[float, Se
         if unit.stacked:
             tried = [*found[1]]
             tried[i] = "stacked"
-            share, cost = _shared(page, room, tried, last=last)
+            share, cost = _share_of(page, room, tried, last=last)
             if share > _STACKED and cost < found[2]:
                 found = share, tried, cost
     return found
 
 
-def _shared(page: Sequence[Unit], room: float, ways: Sequence[Way], *, last: bool) -> tuple[float, float]:
+def _share_of(page: Sequence[Unit], room: float, ways: Sequence[Way], *, last: bool) -> tuple[float, float]:
     """The share that fills `room` best with the units standing in those `ways`, and what is lost with it."""
 
     def used(share: float) -> float:
@@ -184,9 +231,7 @@ def _shared(page: Sequence[Unit], room: float, ways: Sequence[Way], *, last: boo
         share = low
     over = max(0.0, used(share) - room) / room
     white = max(0.0, room - used(share)) / room
-    cost = _PAGE + (_LAST if last else _WHITE) * white**2 + 100 * over
-    if last:  # it may be short, but a few lines by themselves are worse than smaller pictures or a step beside them
-        cost += _SCRAP * max(0.0, 1.0 - used(share) / (_FEW * room))
+    cost = (_last_page(used(share), room) if last else _PAGE + _WHITE * white**2) + 100 * over
     for unit, way in zip(page, ways, strict=True):
         if unit.rows:
             size = unit.size(share, way)

@@ -4,14 +4,14 @@ from __future__ import annotations
 
 from html import escape
 
-from reportlab.graphics.barcode import qrencoder
-
 QUIET = 4
 """Modules of white round about, as the standard asks."""
 
 
 def modules(text: str) -> list[list[bool]]:
     """The code's squares by rows, dark ones true, without the white about them. Level M: a seventh may be lost."""
+    from reportlab.graphics.barcode import qrencoder  # a tenth of what a build loads, and few booklets have a code
+
     code = qrencoder.QRCode(None, qrencoder.QRErrorCorrectLevel.M)
     code.addData(text)
     code.make()

@@ -20,7 +20,7 @@ from kit.diagnostic import message, reading
 from kit.errors import KitError
 from kit.lesson.another import find_lesson
 from kit.lesson.lesson import values_for
-from kit.proof.ranges import Mixture, RangeTried, mixtures, reaches
+from kit.proof.ranges import Mixture, RangeTried, mixtures, reaches, stands_wrong
 from kit.units import System
 
 MIMETYPE = "application/vnd.lessonkit.ranges"
@@ -64,6 +64,11 @@ class Ranges:
             if not reach.whole:
                 found.setdefault(reach.parameter.name, []).append(reach)
         return found
+
+    @property
+    def stuck(self) -> bool:
+        """Whether the lesson fails as it stands, whatever its size, so that nothing can be said of its ranges."""
+        return bool(self.reaches) and all(reach.least is None for reach in self.reaches)
 
     @property
     def hold(self) -> bool:
@@ -124,6 +129,8 @@ def told(lesson: Any, portion: int, mend: bool = True) -> PortionTold:
             return PortionTold(*head, reaches=tuple(map(_plain, moves)))
         number = portion - _SIZES
         body = bodies[number % len(bodies)]
+        # Where the lesson fails as it stands, that is what is to be mended, and no mixture of it.
+        mend = mend and not stands_wrong(lesson.definition, body, values_for(lesson, body))
         drawn = mixtures(
             lesson.definition, body, _PORTION, seed=_SEED + number // len(bodies), system=lesson.units, mend=mend
         )

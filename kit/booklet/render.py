@@ -5,7 +5,7 @@ from __future__ import annotations
 import logging
 from pathlib import Path
 from typing import TYPE_CHECKING
-from xml.etree.ElementTree import XML, ParseError
+from xml.etree.ElementTree import XML, Element, ParseError
 
 from cssselect2 import ElementWrapper
 from weasyprint import CSS, HTML
@@ -13,11 +13,13 @@ from weasyprint.document import Document
 from weasyprint.text.fonts import FontConfiguration
 
 from kit.booklet.drawn_apart import taken_out
-from kit.booklet.evened import wanted_breaks
+from kit.booklet.evened import ROUNDS, short_pages, wanted
 from kit.booklet.fetch import FONT_SCHEME, LessonFolder
 from kit.booklet.fetcher import Fetcher
+from kit.booklet.paged_again import Evening, pages_again
+from kit.booklet.quick_drawing import quick_drawing
 from kit.booklet.tagging import finish
-from kit.booklet.type import FACES
+from kit.booklet.type import FACES, SANS, SERIF, SIGNS
 
 if TYPE_CHECKING:
     from kit.booklet.theme_file import BookTheme
@@ -26,6 +28,7 @@ if TYPE_CHECKING:
 def document(html: str, lesson: LessonFolder, style: str = "", look: BookTheme | None = None) -> Document:
     """The page laid out, not written yet. Reads only inside the lesson's folder; `style` is CSS added to the booklet's
     own. Where a page comes out mostly white that may have more, it is laid out once more (kit/booklet/evened.py)."""
+    quick_drawing()
     fetcher = Fetcher(lesson, font_files(look))
     fonts = FontConfiguration()
     logging.getLogger("weasyprint").setLevel(logging.ERROR)
@@ -33,14 +36,25 @@ def document(html: str, lesson: LessonFolder, style: str = "", look: BookTheme |
     sheets = [faces, CSS(string=style, url_fetcher=fetcher)] if style else [faces]
     page = _page(html, lesson.folder.as_uri() + "/", fetcher)
     kept: dict[str, object] = {}  # pictures that were read, for the second time
+    if pages_again():
+        page.evening = Evening(page.etree_element)
+        return page.render(stylesheets=sheets, font_config=fonts, pdf_variant="pdf/ua-1", cache=kept)
+    root, moved = page.etree_element, set[Element]()
     laid = page.render(stylesheets=sheets, font_config=fonts, pdf_variant="pdf/ua-1", cache=kept)
-    breaks = wanted_breaks(laid.pages, page.etree_element)
-    if not breaks:
-        return laid
-    for element in breaks:
-        element.set("class", f"{element.get('class', '')} new-page".strip())
-    page.wrapper_element = ElementWrapper.from_html_root(page.etree_element, content_language=None)
-    return page.render(stylesheets=sheets, font_config=fonts, pdf_variant="pdf/ua-1", cache=kept)
+    for _ in range(ROUNDS):
+        boxes = [each._page_box for each in laid.pages]
+        changed = wanted(boxes, root, moved)
+        if not changed:
+            break
+        for each in changed:
+            each.element.set("class", f"{each.element.get('class', '')} {each.name}".strip())
+            moved.add(each.element)
+        page.wrapper_element = ElementWrapper.from_html_root(root, content_language=None)
+        again = page.render(stylesheets=sheets, font_config=fonts, pdf_variant="pdf/ua-1", cache=kept)
+        if short_pages([each._page_box for each in again.pages], root) > short_pages(boxes, root):
+            break
+        laid = again
+    return laid
 
 
 def _page(html: str, base: str, fetcher: Fetcher) -> HTML:
@@ -67,6 +81,14 @@ def to_pdf(html: str, lesson: LessonFolder, style: str = "", look: BookTheme | N
     pdf = document(html, lesson, style, look).write_pdf(pdf_variant="pdf/ua-1")
     assert isinstance(pdf, bytes)
     return finish(pdf)
+
+
+def warmed() -> None:
+    """Have everything read that the first page of a process waits for (fonts, hyphenation, style sheets of its own)."""
+    words = "<b>bold</b> <i>italic</i> <b><i>both</i></b> <code>1/2 \N{BLACK SCISSORS}</code>"
+    text = f"<h1>{words}</h1><p style='hyphens: auto; width: 9mm'>hyphenation {words}</p><svg width='9' height='9'/>"
+    style = f'body {{ font-family: "{SANS}", "{SIGNS}" }} h1 {{ font-family: "{SERIF}" }}'
+    to_pdf(f'<html lang="en"><head><title>x</title></head><body>{text}</body></html>', LessonFolder(Path.cwd()), style)
 
 
 def font_files(look: BookTheme | None = None) -> dict[str, Path]:

@@ -102,10 +102,9 @@ class Setter:
         size = self.form.size * 2
         return lines(title, self.form.measure, size, SERIF) * size * 1.22 * MM + 9.0
 
-    @property
-    def content_height(self) -> float:
-        """Height in mm of a line of the contents."""
-        return self._line() + 2 * self.form.content_gap + 0.2
+    def content_height(self, count: int) -> float:
+        """Height in mm of a line of contents of so many lines."""
+        return self._line() + 2 * self.form.content_gap_of(count) + 0.2
 
     def _head_height(self, title: str) -> float:
         size = self.form.size * _HEAD
@@ -123,7 +122,14 @@ class Setter:
 
     def _row(self, growths: Sequence[Growth], room: PictureRoom, around: float) -> tuple[Tall, ...]:
         """A row of pictures that grow so, drawn in `room`, each with so much `around` it."""
-        return tuple(Tall(room.height / PX, growth.at(room.width) / PX, around, growth.text / PX) for growth in growths)
+        narrows = self.form.narrows
+        return tuple(
+            Tall(room.height / PX, growth.at(room.width) / PX, around, growth.text / PX, narrows) for growth in growths
+        )
+
+    def _most(self, growth: Growth, room: PictureRoom, share: float) -> float:
+        """The most height in CSS px of a picture that grows so, with that share of its room: what `Tall` reckons."""
+        return growth.at(room.width) * (min(share, 1.0) if self.form.narrows else 1.0)
 
     # ---- words ------------------------------------------------------------------------------------------
 
@@ -159,7 +165,7 @@ class Setter:
 
         def block(placed: Sequence[Placing]) -> DraftStep:
             (place,) = placed
-            picture = sketch.inked(self.inks, place.share, growth.at(room.width))
+            picture = sketch.inked(self.inks, place.share, self._most(growth, room, place.share))
             return DraftStep(
                 count, record.key, record.title, text, values, picture, across, photos, marks, place.breaks
             )
@@ -230,15 +236,16 @@ class Setter:
                 stacked=self._row(growths, grown["stacked"][0], around) if each == 2 else (),
                 between=5.0,
                 close=tuple(near),
+                parts=form.letters > 1,
             )
 
         def finished(place: Placing) -> ToldOperation:
             over, growing = grown[place.way]
             pictures = [
-                replace(sketch, room=over).inked(self.inks, place.share, growth.at(over.width))
+                replace(sketch, room=over).inked(self.inks, place.share, self._most(growth, over, place.share))
                 for sketch, growth in zip(sketches, growing, strict=True)
             ]
-            return ToldOperation(text, tuple(pictures), why, place.breaks, fitting, place.way)
+            return ToldOperation(text, tuple(pictures), why, place.breaks, fitting, place.way, place.parted)
 
         return _Part(unit, finished)
 

@@ -19,8 +19,21 @@ FROM = {
     "blank": "blank.ipynb",
     "skirt": "skirt.ipynb",
     "trousers": "trousers.ipynb",
+    "sleeve": "sleeve.ipynb",
+    "darted": "darted.ipynb",
 }
 """What a lesson may start from, and the notebook it is written from."""
+OF_BLOCK = {
+    "bodice_block": "block",
+    "darted_bodice_block": "darted",
+    "skirt_block": "skirt",
+    "trouser_block": "trousers",
+    "with_sleeve": "sleeve",
+    "read_traced": "traced",
+    "blank_paper": "blank",
+}
+"""What a cell calls a block (or paper) that lessons start from, and the key of `FROM` that begins with it; with or
+without "_block", with spaces or underscores, it may be asked for by that name too."""
 _DRAWING = "my_top.svg"
 
 
@@ -28,6 +41,7 @@ def start(name: str, folder: Path, origin: str = "block") -> Path:
     """Write a starter notebook for a lesson called `name` into `folder`; the new file's path. `origin` is a key of
     `FROM` (for "traced" a drawing is put beside it), or the notebook of another lesson. Raises `KitError` for a name
     that gives no file name, when the file is already there, and for an origin that is none."""
+    origin = _meant(origin)
     title = re.sub(r"\.ipynb\Z", "", " ".join(name.split()))
     if "/" in title or "\\" in title:
         raise KitError(f"'{name}' names a folder.", do="Go to that folder first, then give only the lesson's name.")
@@ -52,6 +66,13 @@ def start(name: str, folder: Path, origin: str = "block") -> Path:
             else:
                 cell.source = cell.source.replace(word, text)
     return write_atomically(path, nbformat.writes(book) + "\n")
+
+
+def _meant(origin: str) -> str:
+    """The key of `FROM` that a block's name stands for; anything else as it is."""
+    said = re.sub(r"[\s-]+", "_", origin.strip().lower())
+    names = {short: key for block, key in OF_BLOCK.items() for short in (block, block.removesuffix("_block"))}
+    return said if said in FROM else names.get(said, origin)
 
 
 def _put_drawing(folder: Path, stem: str) -> Path:

@@ -16,7 +16,7 @@ from kit.language import say
 from kit.lesson.pattern import Pattern, SewRecord, StepRecord
 from kit.lesson.tried import counting
 from kit.picture.draft import step_drawing
-from kit.picture.drawing import Drawing
+from kit.picture.drawing import Dimension, Drawing, Label
 from kit.picture.sewing import Lettered, staged
 from kit.picture.step_texts import Letters
 from kit.picture.svg_pen import bounds_of
@@ -25,10 +25,14 @@ from kit.prose import scene_alt, sentences, step_alt, whys
 from kit.prose.step_measures import place_said
 from kit.sewing.in_work import shown_scenes
 
+_CROWDED = 30
+"""Texts and numbers from which on the lines of a picture beside its text shrink to a stamp among them (an apron with 28
+is read well, a tabard with 34 was not)."""
+
 
 @dataclass(frozen=True)
 class ShownDraft:
-    """The picture of a drafting step; it goes `across` the page when it is wide."""
+    """The picture of a drafting step; it goes `across` the page when it is wide or crowded with texts."""
 
     sketch: UninkedPicture
     across: bool
@@ -53,8 +57,9 @@ def drafted(record: StepRecord, pattern: Pattern, form: Form, letters: Letters |
     system = pattern.lesson.units
     drawing = step_drawing(record, system, letters=letters)
     many = len(record.allowed) > 2
-    across = many or _is_wide(drawing) or not form.beside
-    room = form.full if many else form.across if across and form.beside else form.step
+    crowded = sum(isinstance(item, Label | Dimension) for item in drawing.items) > _CROWDED
+    across = many or crowded or _is_wide(drawing) or not form.beside
+    room = form.full if many or crowded else form.across if across and form.beside else form.step
     return ShownDraft(UninkedPicture(lambda _: drawing, name, room, alt=step_alt(record, system)), across)
 
 

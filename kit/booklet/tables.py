@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from functools import reduce
 
 from kit.booklet.handover import Handover
@@ -22,7 +23,7 @@ from kit.prose.by_measures import measured_marks, measured_size
 from kit.prose.readings import shown
 from kit.rulers import ruling
 from kit.units import System, both, percent, plain, show, stacked
-from kit.wear.finished import fitted
+from kit.wear.finished import Fitted, fitted
 from kit.wording.lists import listed, strung, two_sentences
 from kit.wording.notion_sizes import sized
 from kit.wording.worded import worded
@@ -106,7 +107,7 @@ def finished_table(given: Handover) -> Table | None:
         (title, *(_measured(dict(row.finished).get(title), system) for row in given.chart)) for title in titles
     )
     rows += tuple(
-        (row.title, *(_measured(worn[size].get(row.measure), system) for size in sizes)) for row in fitted(pattern)
+        (row.title, *(_measured(worn[size].get(row.measure), system) for size in sizes)) for row in steady(given)
     )
     note = _order(system)
     refused = [row for row in given.chart if row.trouble]
@@ -116,13 +117,20 @@ def finished_table(given: Handover) -> Table | None:
     return Table(say("booklet.finished"), (say("booklet.garment"), *sizes), rows, marked, note, "chart")
 
 
+def steady(given: Handover) -> tuple[Fitted, ...]:
+    """The girths that the garment has by itself, but for those that some size lacks: there the body's level runs into
+    the curve under the arm, and what is measured beside it goes up and down with that curve and not with the body."""
+    drafted = [dict(row.worn) for row in given.chart if row.worn]
+    return tuple(row for row in fitted(given.pattern) if all(row.measure in worn for worn in drafted))
+
+
 def _measured(value: float | None, system: System) -> str:
     return "–" if value is None else stacked(value, system, "finished")
 
 
-def ease_table(pattern: Pattern) -> Table | None:
+def ease_table(pattern: Pattern, own_girths: Sequence[Fitted] | None = None) -> Table | None:
     """How much larger than the body the garment is: for the lesson's measurements that say what they go over, and for
-    those that the garment has by itself."""
+    those that the garment has by itself (`own_girths`; None: all of them)."""
     system = pattern.lesson.units
     own = pattern.lesson.own or system
     rows = tuple(
@@ -141,7 +149,7 @@ def ease_table(pattern: Pattern) -> Table | None:
             both(pattern.body[row.measure], system),
             both(shown(row.girth, own, finished=True) - shown(pattern.body[row.measure], own), system),
         )
-        for row in fitted(pattern)
+        for row in (fitted(pattern) if own_girths is None else own_girths)
     )
     if not rows:
         return None

@@ -5,13 +5,14 @@ that everything that reads a notebook's words reads them. And what says which ma
 from __future__ import annotations
 
 import re
-
-import nbformat
-from nbformat import NotebookNode
+from typing import TYPE_CHECKING
 
 from kit.booklet.live_values import first_words
 from kit.errors import KitError
 from kit.placeholder import Placeholder, split
+
+if TYPE_CHECKING:
+    from nbformat import NotebookNode
 
 WORDS = "application/vnd.lessonkit.words"
 """The type of data under which a cell's words are handed over, as they are written."""
@@ -22,6 +23,8 @@ _CODE = re.compile(r"(`+)[^`]*\1")
 def with_told_words(book: NotebookNode) -> NotebookNode:
     """`book`, which has been run, with a markdown cell behind each code cell for what it said in words, tagged as the
     code cell is."""
+    import nbformat  # here, as a kernel that says words reads the name of their type alone
+
     cells: list[NotebookNode] = []
     for cell in book.cells:
         cells.append(cell)

@@ -13,6 +13,7 @@ from __future__ import annotations
 import gc
 import json
 import os
+import select
 import subprocess
 import sys
 import threading
@@ -23,7 +24,8 @@ from pathlib import Path
 from time import perf_counter
 
 from kit.atomic import write_atomically
-from kit.booklet.typesetter import is_missing, missing
+from kit.booklet.typesetter import is_missing, load_typesetter, missing
+from kit.cores import usable_cores
 from kit.errors import KitError
 
 _KIT = Path(__file__).resolve().parents[2]
@@ -39,18 +41,21 @@ class Set:
 
 
 class WaitingTypesetter:
-    """A process that loads the typesetter, which takes half a second, and waits for its page. Used as a context: when
-    it is left, a process that got no page ends."""
+    """A process that loads the typesetter and its fonts, which takes most of a second, and waits for its page. Used as
+    a context in which it may be begun: when it is left, a process that got no page ends."""
 
     def __init__(self) -> None:
         self._child: subprocess.Popen[str] | None = None
 
     def __enter__(self) -> WaitingTypesetter:
-        self._child = _started()
         return self
 
+    def begin(self) -> None:
+        """Begin the process."""
+        self._child = _started()
+
     def taken(self) -> subprocess.Popen[str] | None:
-        """The process, for one page; None the second time."""
+        """The process, for one page; None the second time, or where it was not begun."""
         child, self._child = self._child, None
         return child
 
@@ -59,6 +64,11 @@ class WaitingTypesetter:
         if child is not None:
             with child:
                 child.kill()
+
+
+def at_once() -> int:
+    """How many forms are set in type at once."""
+    return min(usable_cores(), 4)
 
 
 def set_in_type(html: str, folder: Path, scratch: Path, name: str, waiting: WaitingTypesetter | None = None) -> Set:
@@ -136,9 +146,12 @@ def _end_with_parent() -> None:
 
 def _child() -> None:
     gc.disable()
+    load_typesetter()
     from kit.booklet.fetch import THEME_FILE, LessonFolder
-    from kit.booklet.render import to_pdf
+    from kit.booklet.render import to_pdf, warmed
 
+    if os.name == "posix" and not select.select([0], [], [], 0)[0]:
+        warmed()
     files = _question()
     if not files:
         return

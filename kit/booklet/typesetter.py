@@ -1,4 +1,4 @@
-"""What is said where the typesetter's library, Pango, is not there: the same words in every command.
+"""The typesetter loaded, and what is said where its library, Pango, is not there: the same words in every command.
 
 The words stand in `.ci/system-packages` too, which `make demo` asks before anything is installed; a test holds both
 together.
@@ -6,9 +6,11 @@ together.
 
 from __future__ import annotations
 
-import ctypes
+import ctypes.util
 import io
-from contextlib import redirect_stdout, suppress
+import sys
+from collections.abc import Iterator
+from contextlib import contextmanager, redirect_stdout, suppress
 
 from kit.errors import KitError
 
@@ -41,6 +43,31 @@ def need_typesetter() -> None:
             return  # quick; the typesetter itself takes half a second to load, and is loaded elsewhere
     try:
         with redirect_stdout(io.StringIO()):  # where it has words of its own for it
-            import weasyprint  # noqa: F401  # looks in more places
+            load_typesetter()  # looks in more places
     except OSError as error:
         raise (missing() if is_missing(f"OSError: {error}") else error) from None
+
+
+def load_typesetter() -> None:
+    """Load WeasyPrint without the search that costs most of it: it tries each of its libraries under the names of other
+    systems first, and for each of these ctypes asks the linker and the compiler, fifty processes in all, where the name
+    that Linux gives it is found at once. Only where it is not is the search made. Raises `OSError` where a library is
+    not there, as the import does.
+    """
+    with suppress(OSError), _by_name(), redirect_stdout(io.StringIO()):
+        import weasyprint
+
+        return
+    import weasyprint  # noqa: F401
+
+
+@contextmanager
+def _by_name() -> Iterator[None]:
+    """Libraries are found by their full names alone; elsewhere than on Linux as ever."""
+    search = ctypes.util.find_library
+    if sys.platform == "linux":
+        ctypes.util.find_library = lambda name: None
+    try:
+        yield
+    finally:
+        ctypes.util.find_library = search

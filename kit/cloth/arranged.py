@@ -7,18 +7,21 @@ is worth trying again for the same lesson in another size.
 
 from __future__ import annotations
 
+import math
 from collections.abc import Sequence
 from dataclasses import dataclass, field
 from typing import Any, Literal
 
 from shapely import affinity
 
+from kit.cloth.closer import closer, on_fine_columns
+from kit.cloth.held import places_in
 from kit.cloth.length_cost import COLUMN, FINE, ROW, ClothWay, pack_on_cloth, shortest
 from kit.cloth.need import GAP, rows
 from kit.cloth.parts import LayPart, turns
 from kit.geometry import Point
-from kit.pack.orders import tries
-from kit.pack.packing import Packed
+from kit.pack.orders import chance, tries
+from kit.pack.packing import Packed, Place
 from kit.pausing import pause_here
 from kit.piece.piece import Cloth
 from kit.piece.strips import SELVEDGE
@@ -26,6 +29,18 @@ from kit.piece.strips import SELVEDGE
 Fold = Literal["lengthwise", "flat", "part"]
 Order = tuple[int, ...]
 _FEWEST = 3
+ORDERED, FEW = 3, 4
+"""So many items lie well in one of their orders; of more than so many, orders get a share of the tries alone."""
+ORDERS = 2
+"""One of so many shapes that may be laid is laid in trying orders, where items are more than a few."""
+MOVES = 1.0
+"""Moves for each shape that may be laid, in moving apart what a shorter cloth has over one another."""
+HINTED_MOVES = 150
+"""And moves where orders from elsewhere are tried."""
+AMONG, BEGINS = 5, 3
+"""So many orders from elsewhere are tried as they are where they are many, and of so many the places are begun with."""
+_FAR = 1.1
+"""So many times as long as flat, a folded lay is no choice any more."""
 HINTED = 1
 """In place of a number of shapes to lay: only the orders that did well elsewhere are tried."""
 
@@ -67,6 +82,11 @@ class Try:
     folded: float = 0.0
     orders: tuple[Order, ...] = ()
 
+    @property
+    def area(self) -> float:
+        """mm² of cloth that is cut out."""
+        return sum(item.part.area(item.half) * item.layers for item, _, _ in self.lying)
+
 
 Hints = tuple[Sequence[Order], ...]
 """Orders that did well, for each part of a way to lay."""
@@ -92,18 +112,22 @@ class Arranging:
         lying, length, order = self._lay_out(items, SELVEDGE, width - SELVEDGE, 0.0, placed, hints[:1], seed)
         return Try(length, "flat", lying, orders=(order,) if order else ())
 
-    def folded(self, width: float, placed: int, hints: Hints = (), seed: int = 1) -> Try | None:
+    def folded(self, width: float, placed: int, hints: Hints = (), seed: int = 1, flat: float = math.inf) -> Try | None:
         """Folded, with what is single below it; None when a piece is too wide for half the cloth or nothing is cut
-        from both layers. `placed` and `hints` as for `flat`."""
+        from both layers. `placed`, `hints` and `seed` as for `flat`. Opened out it takes so much, and where folded it
+        takes far more, nothing is moved to make it shorter: nobody would cut it so."""
         doubled, single = self.folded_items()
         half = width / 2 - SELVEDGE
         if not doubled or any(item.part.width(item.half) > half + 1e-6 for item in doubled):
             return None
-        lying, length, order = self._lay_out(doubled, 0.0, half, 0.0, placed, hints[:1], seed)
+        most = _FAR * flat
+        below = max((item.size(0)[1] + GAP for item in single), default=0.0)
+        lying, length, order = self._lay_out(doubled, 0.0, half, 0.0, placed, hints[:1], seed, most - below)
         if not single:
             return Try(length, "lengthwise", lying, length, (order,) if order else ())
-        below, end, other = self._lay_out(single, SELVEDGE, width - SELVEDGE, length + GAP, placed, hints[1:], seed)
-        return Try(end, "part", (*lying, *below), length, (order, other) if order and other else ())
+        begin = length + GAP
+        rest, end, other = self._lay_out(single, SELVEDGE, width - SELVEDGE, begin, placed, hints[1:], seed, most)
+        return Try(end, "part", (*lying, *rest), length, (order, other) if order and other else ())
 
     def flat_items(self) -> list[Item]:
         """What lies on cloth that is opened out."""
@@ -141,7 +165,15 @@ class Arranging:
     # ---- laying -----------------------------------------------------------------------------------------------
 
     def _lay_out(
-        self, items: Sequence[Item], left: float, right: float, begin: float, placed: int, hints: Hints, seed: int
+        self,
+        items: Sequence[Item],
+        left: float,
+        right: float,
+        begin: float,
+        placed: int,
+        hints: Hints,
+        seed: int,
+        most: float = math.inf,
     ) -> tuple[tuple[Lying, ...], float, Order]:
         """`items` between `left` and `right` from `begin` on: where each lies, where the last one ends, and the order
         they were packed in. Without any shapes to try (`placed` 0) their boxes are laid in rows."""
@@ -158,24 +190,41 @@ class Arranging:
         areas = [item.part.area(item.half) for item in items]
         across = right - left + GAP
         longest = max((each[0].footprint.rows for each in ways), default=0)
-        count = 0 if placed == HINTED else tries(placed, len(items), _FEWEST)
-        found = shortest(ways, areas, across, count, longest, hints[0] if hints else (), seed)
+        share = placed if len(items) <= FEW else placed // ORDERS
+        count = 0 if placed == HINTED else tries(share, len(items), _FEWEST)
+        told = (hints[0] if hints else ())[: None if len(items) <= FEW else AMONG]
+        found = shortest(ways, areas, across, count, longest, told, seed)
         if found is None:
             return self._lay_out(items, left, right, begin, 0, (), seed)
         corner = Point(left - GAP / 2, begin)
-        lying = [_lying(items, ways, found, corner)]
+        lying = [(*_lying(items, ways, found, corner), found.order)]
         # Many orders are tried on coarse columns and only the best one again on fine columns, which cost several
         # times as much. Where the cloth is no longer than its longest piece, nothing is to be gained.
         if found.rows > longest:
             finer = self._ways(items, off, FINE)
-            same = (across, off, *((item.part.name, item.half, item.ways) for item in items), found.order)
-            if same not in self.finer:
-                pause_here()
-                self.finer[same] = pack_on_cloth(finer, found.order, across, found.rows)
-            again = self.finer[same]
-            if again is not None:
-                lying.append(_lying(items, finer, again, corner))
-        return *min(lying, key=lambda each: each[1]), found.order
+            packed = self._on_fine(items, finer, found, across, off) or on_fine_columns(found)
+            if len(items) > ORDERED and lying[0][1] <= most:
+                moves = HINTED_MOVES if placed == HINTED else int(MOVES * placed)
+                begins = self._begins(items, hints)
+                packed = closer(finer, packed, across, moves, longest, chance(seed), begins)
+            lying.append((*_lying(items, finer, packed, corner), packed.order))
+        return min(lying, key=lambda each: each[1])
+
+    def _on_fine(
+        self, items: Sequence[Item], finer: Sequence[Sequence[ClothWay]], found: Packed, across: float, off: float
+    ) -> Packed | None:
+        """The same order laid on fine columns; None where it is longer so."""
+        same = (across, off, *((item.part.name, item.half, item.ways) for item in items), found.order)
+        if same not in self.finer:
+            pause_here()
+            self.finer[same] = pack_on_cloth(finer, found.order, across, found.rows)
+        return self.finer[same]
+
+    def _begins(self, items: Sequence[Item], hints: Hints) -> list[dict[int, Place]]:
+        """The places that the first of the orders tell."""
+        counts = [len(item.ways) for item in items]
+        told = (places_in(order, counts) for order in (hints[0] if hints else ()) if len(order) == len(items))
+        return [places for places in told if places][:BEGINS]
 
     def _ways(self, items: Sequence[Item], off: float, column: float) -> list[list[ClothWay]]:
         """Each item's ways, marked on columns of so many mm; what is not on the fold keeps `off` mm from it."""

@@ -137,15 +137,12 @@ class CuttingTable(Arranging):
         "folded", another `seed` tries other orders. Raises `TooNarrow`."""
         if narrow := self.narrow(width):
             raise narrow
-        found: list[Try] = []
-        for key, arranged in (("flat", self.flat), ("folded", self.folded)):
-            # Boxes laid in rows need no search, and their length can always be reached: what was packed counts only
-            # where it is no longer than that.
-            made = [arranged(width, 0), arranged(width, placed, hints.get(key, ()), seed)]
-            known = [each for each in made if each is not None]
-            if known:
-                found.append(min(reversed(known), key=lambda each: each.length))
-        return tuple(found)
+        # Boxes laid in rows need no search, and their length can always be reached: what was packed counts only where
+        # it is no longer than that.
+        flat = min(self.flat(width, placed, hints.get("flat", ()), seed), self.flat(width, 0), key=_long)
+        rows = self.folded(width, 0)
+        folded = rows and self.folded(width, placed, hints.get("folded", ()), seed, flat.length)
+        return (flat, min(folded, rows, key=_long)) if folded and rows else (flat,)
 
     def lay(self, width: float, placed: int = PLACED) -> Lay:
         """The shortest lay found at this `width`. Raises `TooNarrow`."""
@@ -163,10 +160,13 @@ class CuttingTable(Arranging):
 
     def made(self, best: Try, width: float) -> Lay:
         """`best` as a lay on cloth `width` mm wide."""
-        area = sum(item.part.area(item.half) * item.layers for item, _, _ in best.lying)
-        waste = 1.0 - area / (width * best.length) if best.length else 0.0
+        waste = 1.0 - best.area / (width * best.length) if best.length else 0.0
         laid = _numbered([_settled(*each) for each in best.lying])
         return Lay(self.cloth, width, best.length, best.fold, laid, waste, best.folded, self.nap)
+
+
+def _long(made: Try) -> float:
+    return made.length
 
 
 def price(length: float, lost: float = 0.0) -> tuple[float, float]:

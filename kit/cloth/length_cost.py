@@ -21,6 +21,7 @@ from functools import cached_property
 from random import Random
 from typing import Any
 
+from kit.cloth.held import held
 from kit.pack.footprint import Footprint
 from kit.pack.orders import attempts, chance, near
 from kit.pack.packing import Fit, Packed, pack
@@ -39,7 +40,8 @@ MARGIN = 0.15  # mm a polygon may lie inside the curves it stands for, and an ar
 class ClothWay:
     """One way for a shape to lie: its `footprint`, grown by half a gap, on columns `column` mm wide; `width` is that of
     the grown shape in mm, which may be less than its columns. `tied`: it lies at the fold, in the first column.
-    Otherwise it keeps `off` mm from there. `rightmost`: of places as near the beginning the one farthest right."""
+    Otherwise it keeps `off` mm from there. `rightmost`: of places as near the beginning the one farthest right.
+    `about`: it begins so many mm across, or at most `COLUMN` mm beside that."""
 
     footprint: Footprint
     width: float
@@ -47,6 +49,7 @@ class ClothWay:
     tied: bool = False
     off: float = 0.0
     rightmost: bool = False
+    about: float | None = None
 
     @classmethod
     def of(cls, shape: Any, gap: float, column: float = COLUMN, *, tied: bool = False, off: float = 0.0) -> ClothWay:
@@ -65,16 +68,24 @@ class ClothWay:
         footprint = Footprint.of(grown, (column, ROW), (left, low, right, high))
         return cls(footprint, right - left, column, tied, off)
 
-    def columns(self, across: float) -> range:
-        """The columns it may begin in, on a strip `across` mm wide."""
+    def columns(self, across: float) -> Sequence[int]:
+        """The columns it may begin in, on a strip `across` mm wide, in the order in which they are asked."""
         last = math.floor((across - self.width) / self.column + 1e-6)
         found = range(min(0, last) + 1) if self.tied else range(math.ceil(self.off / self.column), last + 1)
+        if self.about is not None and found:
+            place, beside = round(self.about / self.column), int(COLUMN / self.column)
+            near = sorted(range(-beside, beside + 1), key=abs)
+            return list(dict.fromkeys(min(max(place + each, found[0]), found[-1]) for each in near))
         return found[::-1] if self.rightmost else found
 
     @cached_property
     def to_right(self) -> ClothWay:
         """The same, lying at the right."""
         return replace(self, rightmost=True)
+
+    def near(self, about: float) -> ClothWay:
+        """The same, beginning `about` so many mm across."""
+        return replace(self, about=about)
 
 
 class LengthCost:
@@ -106,18 +117,23 @@ def pack_on_cloth(
     column, count = shapes[0][0].column if shapes else COLUMN, len(shapes)
     laid, skipped = list(shapes), [0] * count
     for number in order:
-        choice, each = divmod(number, count)
-        way, right = divmod(choice, 2)
-        if 0 < way <= len(shapes[each]):
-            laid[each], skipped[each] = [shapes[each][way - 1]], way - 1
-        if right:
-            laid[each] = [one.to_right for one in laid[each]]
+        each = number % count
+        skipped[each], laid[each] = _held(number // count, shapes[each])
     plain = [number % count for number in order]
     found = pack(laid, plain, math.ceil(across / column) + 1, LengthCost(across, at_most))
     if found is None or plain == list(order):
         return found
     places = tuple((way + skip, row, at) for (way, row, at), skip in zip(found.places, skipped, strict=True))
     return replace(found, places=places, order=tuple(order))
+
+
+def _held(choice: int, ways: Sequence[ClothWay]) -> tuple[int, Sequence[ClothWay]]:
+    """Those of the `ways` to which an order holds a shape, and how many come before them."""
+    says = held(choice, len(ways))
+    skipped, some = (0, ways) if says.way is None else (says.way, ways[says.way : says.way + 1])
+    if says.place is not None:
+        return skipped, [some[0].near(says.place[2] * FINE)]
+    return skipped, [each.to_right for each in some] if says.rightmost else some
 
 
 def shortest(

@@ -1,10 +1,10 @@
 """Cutting layouts of a lesson in all its sizes, which agree with each other.
 
 Every size is laid with as many tries as any other, by itself; then the orders that did well in one size are tried in
-all. What is found depends on the sizes alone, not on whose they are, so that every booklet and table tells the same of
-a size. A smaller size should take no more cloth than a larger one: where its pieces lie free at the places found for
-the larger, that layout is taken over, and where they do not, it is searched for longer. If it is longer even then, it
-is so, and `falls` tells it.
+all, and pieces are moved apart from where they lay there. What is found depends on the sizes alone, not on whose they
+are, so that every booklet and table tells the same of a size. A smaller size should take no more cloth than a larger
+one: where its pieces lie free at the places found for the larger, that layout is taken over, and where they do not, it
+is searched for longer. If it is longer even then, it is so, and `falls` tells it.
 """
 
 from __future__ import annotations
@@ -12,7 +12,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 
-from kit.cloth.arranged import HINTED, Hints, Try
+from kit.cloth.arranged import FEW, HINTED, Hints, Try
 from kit.cloth.kept_lays import Kept, content
 from kit.cloth.lay import CLOTHS, CuttingTable, Lay, TooNarrow, lost, price, widths
 from kit.cloth.side_by_side import LayJob, SideBySide
@@ -24,6 +24,8 @@ TRIES = 300
 """Shapes laid in the tries of one way to lay one size: the orders found for the other sizes come to them."""
 LONGER = 5
 """Times as many tries for a size that would take more cloth than a larger one."""
+NEAR = 0.02
+"""So much denser must a layout be to be tried before that of a size which is one nearer."""
 
 
 @dataclass(frozen=True)
@@ -115,9 +117,9 @@ def _searched(groups: Sequence[_Group], placed: int, beside: SideBySide) -> list
     first = _parted(alone, groups)
     hints = [_hints(found) for found in first]
     jobs = [
-        LayJob(table, group.width, HINTED, hint)
-        for group, hint in zip(groups, hints, strict=True)
-        for table in group.tables
+        LayJob(table, group.width, HINTED, _hints(found, at))
+        for group, found in zip(groups, first, strict=True)
+        for at, table in enumerate(group.tables)
         if len(group.tables) > 1
     ]
     again = iter(beside.work(jobs))
@@ -133,16 +135,24 @@ def _parted(found: Sequence[tuple[Try, ...]], groups: Sequence[_Group]) -> list[
     return [[next(every) for _ in group.tables] for group in groups]
 
 
-def _hints(found: Sequence[tuple[Try, ...]]) -> dict[str, Hints]:
-    """The orders that did best in each size, each once."""
+def _hints(found: Sequence[tuple[Try, ...]], near: int | None = None) -> dict[str, Hints]:
+    """The orders that did best in each size, each once. Where many shapes are laid, those of the densest layouts come
+    first, of about as dense ones those of the sizes next to the one at `near`."""
     hints: dict[str, Hints] = {}
     for key in ("flat", "folded"):
-        orders = [made.orders for tries in found for made in tries if _key(made) == key]
+        made = [(at, each) for at, tries in enumerate(found) for each in tries if _key(each) == key]
+        if any(len(each.lying) > FEW for _, each in made):
+            made.sort(key=lambda one: _thin(one[1]) * (1.0 + (0.0 if near is None else NEAR * abs(one[0] - near))))
+        orders = [each.orders for _, each in made]
         parts = max((len(each) for each in orders), default=0)
         hints[key] = tuple(
             tuple(dict.fromkeys(each[part] for each in orders if len(each) > part)) for part in range(parts)
         )
     return hints
+
+
+def _thin(made: Try) -> float:
+    return made.length / made.area if made.area else 0.0
 
 
 def _key(made: Try) -> str:

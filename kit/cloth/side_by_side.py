@@ -23,6 +23,7 @@ from typing import Any
 
 from kit.cloth.arranged import HINTED, Hints, Try
 from kit.cloth.lay import CuttingTable
+from kit.cores import usable_cores
 from kit.pausing import pause_here
 
 _KIT = Path(__file__).resolve().parents[2]
@@ -60,7 +61,7 @@ class SideBySide:
     """Works jobs here and in one other process, which is begun when it is first worth it and ends with the block."""
 
     def __init__(self, cores: int | None = None) -> None:
-        self._cores = cores or len(os.sched_getaffinity(0)) if hasattr(os, "sched_getaffinity") else os.cpu_count() or 1
+        self._cores = cores or usable_cores()
         self._child: subprocess.Popen[bytes] | None = None
 
     def __enter__(self) -> SideBySide:
@@ -82,7 +83,7 @@ class SideBySide:
             found[at] = jobs[at].work()
             done += jobs[at].weight
         pace = (perf_counter() - began) / done if done else 0.0
-        here, there = self._shared([(at, jobs[at].weight) for at in heaviest], pace)
+        here, there = self._dealt([(at, jobs[at].weight) for at in heaviest], pace)
         child = self._child_for([jobs[at] for at in there])
         if child is None:
             here, there = heaviest, []
@@ -99,18 +100,18 @@ class SideBySide:
                 found.update((at, jobs[at].work()) for at in there)
         return [found[at] for at in range(len(jobs))]
 
-    def _shared(self, jobs: Sequence[tuple[int, int]], pace: float) -> tuple[list[int], list[int]]:
+    def _dealt(self, jobs: Sequence[tuple[int, int]], pace: float) -> tuple[list[int], list[int]]:
         """Which of these jobs, each with its weight, are worked here and which beside: the heaviest first, each where
         less is to do yet. `pace` is how many seconds a weight of one takes, 0 where a child is there already."""
         if self._cores < 2 or (self._child is None and pace * sum(weight for _, weight in jobs) < WORTH):
             return [at for at, _ in jobs], []
         loads = [0.0, _BEGIN / pace if pace else 0.0]
-        shares: tuple[list[int], list[int]] = ([], [])
+        dealt: tuple[list[int], list[int]] = ([], [])
         for at, weight in jobs:
             side = 0 if loads[0] <= loads[1] else 1
-            shares[side].append(at)
+            dealt[side].append(at)
             loads[side] += weight
-        return shares
+        return dealt
 
     def _child_for(self, jobs: Sequence[LayJob] | Any) -> subprocess.Popen[bytes] | None:
         """The child, begun if need be, with these jobs in hand; None where there are none or it cannot be had."""

@@ -11,7 +11,7 @@ from kit.geometry.line import Line
 from kit.geometry.meet import Meeting, meet, meet_lines
 from kit.geometry.motion import Motion
 from kit.geometry.outline import Outline
-from kit.geometry.parallels import parallel
+from kit.geometry.parallels import beside, parallel
 from kit.geometry.path import Path
 from kit.geometry.point import DOWN, LEFT, RIGHT, TOLERANCE, UP, Point, Vector, place
 from kit.geometry.region import Region, inside_length
@@ -38,6 +38,7 @@ __all__ = [
     "meet_lines",
     "Path",
     "parallel",
+    "beside",
     "square_curve",
     "bent_clear",
     "rounded",

@@ -46,6 +46,7 @@ class Cubic(Curve):
     _power: Power | None = field(default=None, init=False, repr=False, compare=False)
     _length: float | None = field(default=None, init=False, repr=False, compare=False)
     _slow: tuple[float, ...] | None = field(default=None, init=False, repr=False, compare=False)
+    _box: Bounds | None = field(default=None, init=False, repr=False, compare=False)
 
     @classmethod
     def square(
@@ -300,10 +301,15 @@ class Cubic(Curve):
     # ---- measuring ----------------------------------------------------------------------------------------
 
     def bounds(self) -> Bounds:
+        known = self._box
+        if known is not None:
+            return known
         ax, bx, cx, dx, ay, by, cy, dy = self._coefficients()
         xlow, xhigh = extent(self.start.x, self.end.x, ax, bx, cx, dx)
         ylow, yhigh = extent(self.start.y, self.end.y, ay, by, cy, dy)
-        return xlow, ylow, xhigh, yhigh
+        box = xlow, ylow, xhigh, yhigh
+        object.__setattr__(self, "_box", box)
+        return box
 
     def points(self, tol: float = TOLERANCE) -> list[Point]:
         n = self.segments(tol)

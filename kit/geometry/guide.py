@@ -99,9 +99,9 @@ def smooth(xs: Sequence[float], ys: Sequence[float], first: float, last: float) 
         low[i], mid[i], high[i] = gaps[i], 2 * (gaps[i - 1] + gaps[i]), gaps[i - 1]
         right[i] = 3 * (gaps[i] * rises[i - 1] + gaps[i - 1] * rises[i])
     for i in range(1, n):
-        share = low[i] / mid[i - 1]
-        mid[i] -= share * high[i - 1]
-        right[i] -= share * right[i - 1]
+        factor = low[i] / mid[i - 1]
+        mid[i] -= factor * high[i - 1]
+        right[i] -= factor * right[i - 1]
     slopes = [0.0] * n
     slopes[-1] = right[-1] / mid[-1]
     for i in range(n - 2, -1, -1):

@@ -34,9 +34,10 @@ def meet(a: Curve, b: Curve) -> list[Meeting]:
     """
     # Ends are looked at by themselves, whatever the solver of the pair finds: edges of a draft meet at their ends far
     # more often than anywhere else, and there a solver may land a rounding error beyond the curve and find nothing.
-    if apart(a.bounds(), b.bounds(), END):
+    box, around = a.bounds(), b.bounds()
+    if apart(box, around, END):
         return []
-    found = _ends(a, b)
+    found = _ends(a, b, box, around)
     if isinstance(a, Line):
         if isinstance(b, Line):
             found += _line_line(a, b)
@@ -118,6 +119,8 @@ def only_meet_at(hub: Point, a: Curve, b: Curve) -> bool:
 
 
 def _merged(found: list[Meeting]) -> list[Meeting]:
+    if len(found) < 2:
+        return found
     kept: list[Meeting] = []
     for one in sorted(found, key=lambda m: m[1]):
         if not any(
@@ -128,21 +131,28 @@ def _merged(found: list[Meeting]) -> list[Meeting]:
     return kept
 
 
-def _ends(a: Curve, b: Curve) -> list[Meeting]:
+def _ends(a: Curve, b: Curve, box: Bounds, around: Bounds) -> list[Meeting]:
     """Ends on ends, and ends of one on the other where that is a line or an arc: a smooth joint is a double
-    root, which the solvers may miss by a rounding error."""
+    root, which the solvers may miss by a rounding error. `box` and `around` are the bounds of `a` and of `b`."""
     found: list[Meeting] = []
     for t in (0.0, 1.0):
         p = a.end if t else a.start
-        for u in (0.0, 1.0):
-            if p.close_to(b.end if u else b.start, END):
+        if _at(p, around):
+            for u in (0.0, 1.0):
+                if p.close_to(b.end if u else b.start, END):
+                    found.append((p, t, u))
+            if not isinstance(b, Cubic) and b.point(u := b.nearest(p)).close_to(p, END):
                 found.append((p, t, u))
-        if not isinstance(b, Cubic) and b.point(u := b.nearest(p)).close_to(p, END):
-            found.append((p, t, u))
         q = b.end if t else b.start
-        if not isinstance(a, Cubic) and a.point(u := a.nearest(q)).close_to(q, END):
+        if not isinstance(a, Cubic) and _at(q, box) and a.point(u := a.nearest(q)).close_to(q, END):
             found.append((q, u, t))
     return found
+
+
+def _at(p: Point, box: Bounds) -> bool:
+    """Whether a place lies in a box or so near to it that what the box holds may lie there."""
+    x, y = p.x, p.y
+    return box[0] - 2 * END <= x <= box[2] + 2 * END and box[1] - 2 * END <= y <= box[3] + 2 * END
 
 
 def _held(t: float, length: float) -> float | None:

@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING
 
 from kit.diagnostic import measured, message, named_edge
 from kit.errors import KitError, near
+from kit.forgetting import forgettable
 from kit.geometry.cubic import Cubic
 from kit.geometry.curve import Bounds, Curve
 from kit.geometry.line import Line
@@ -15,7 +16,7 @@ from kit.geometry.meet import apart, meet, only_meet_at
 from kit.geometry.motion import Motion
 from kit.geometry.path import Path
 from kit.geometry.point import TOLERANCE, Point, place
-from kit.geometry.region import Region
+from kit.geometry.region import Region, Spot
 
 if TYPE_CHECKING:
     from shapely import Polygon
@@ -140,8 +141,8 @@ class Outline:
         where a label has most room. For an outline that crosses itself or holds no area, some point on or in it."""
         box = self.bounds()
         size = max(box[2] - box[0], box[3] - box[1])
-        region = Region.of(self.points(max(0.5, size / 500)))
-        return self.edges[0][1].start if region.is_empty else region.roomiest(size / 100)
+        found = _roomiest(tuple((p.x, p.y) for p in self.points(max(0.5, size / 500))), size / 100)
+        return self.edges[0][1].start if found is None else found
 
     def self_crossing(self) -> tuple[str, str, Point] | None:
         """The first place where the outline crosses or touches itself: the names of both edges and the point.
@@ -191,3 +192,11 @@ class Outline:
     def mirrored(self, line: Line) -> Outline:
         """The mirror image across the endless line through `line`, edges in the same order."""
         return self.moved(Motion.reflection(line.start, line.end))
+
+
+# A quarter of working a draft is the search for where its grain lines stand, and most values leave most pieces alone.
+@forgettable(512)
+def _roomiest(ring: tuple[Spot, ...], tolerance: float) -> Point | None:
+    """The place farthest from every side of a ring; None where it holds no area."""
+    region = Region.of([Point(x, y) for x, y in ring])
+    return None if region.is_empty else region.roomiest(tolerance)

@@ -4,6 +4,7 @@ mitre at outer corners and trimmed at inner ones."""
 from __future__ import annotations
 
 import math
+from itertools import pairwise
 
 from kit.diagnostic import measured, message
 from kit.errors import KitError
@@ -14,6 +15,8 @@ from kit.geometry.path import Path
 from kit.geometry.point import TOLERANCE, Point, place
 
 _SHARPEST = math.radians(170.0)
+_JOG = 1.0  # mm: what is shorter is not seen in a picture
+_SHOWN = 0.3  # mm that straight bits may lie beside a curve, there
 
 
 def parallel(path: Path, d: float) -> Path:
@@ -45,6 +48,31 @@ def parallel(path: Path, d: float) -> Path:
     if closed and not done.start.close_to(done.end):
         raise _too_short(d, path.start)
     return done
+
+
+def beside(path: Path, d: float) -> Path:
+    """What a picture draws for `parallel`: the same where there is one. Where a jog of the line is shorter than what
+    can be followed (a dart that lies shut in it, two curves that end a hair apart), the jog is passed over, and each
+    place of the line moved square to it.
+
+    >>> from kit.geometry import Line, Path, Point
+    >>> there, shut, away = Point(0, 0), Point(50, 0), Point(100, 0)
+    >>> jog = Path.of(Line(there, shut), Line(shut, Point(50, 0.2)), Line(Point(50, 0.2), shut), Line(shut, away))
+    >>> beside(jog, -10.0).end
+    Point(x=100.0, y=-10.0)
+    """
+    try:
+        return parallel(path, d)
+    except KitError:
+        pass
+    kept = [path.start]
+    for curve in path.curves:
+        kept += [point for point in curve.points(_SHOWN)[1:] if point.distance(kept[-1]) > _JOG]
+    kept[1 if len(kept) == 1 else -1 :] = [path.end]  # the line ends where it ended, whatever was passed over
+    inner = [(after - before).unit() for before, after in zip(kept, kept[2:], strict=False)]
+    ways = [path.start_tangent, *inner, path.end_tangent]
+    moved = [at + way.left() * float(d) for at, way in zip(kept, ways, strict=True)]
+    return Path(tuple(Line(one, two) for one, two in pairwise(moved)))
 
 
 def _joined(done: Path, run: Path, before: Curve, after: Curve, d: float) -> Path:

@@ -8,6 +8,7 @@ from __future__ import annotations
 
 import heapq
 import math
+from bisect import bisect_right
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
 from functools import cached_property
@@ -18,6 +19,8 @@ from kit.geometry.point import Point, Vector
 Spot = tuple[float, float]
 Side = tuple[float, float, float, float]
 """A straight side: x and y of its start, then of its end."""
+_Span = tuple[float, float, float, float, float]
+"""A side: x and y of its start, how far it runs across and up, and the square of its length."""
 
 _SAME = 1e-7
 _JOIN = 1e-5
@@ -109,31 +112,43 @@ class Region:
         """The place farthest from every side (the pole of inaccessibility), within `tolerance` mm.
 
         Squares are looked at in the order of how far off the edge any place in them could lie, and halved until none
-        could hold a better one: a search by branch and bound.
+        could hold a better one: a search by branch and bound. Which sides may be the nearest to a place in a square is
+        told by how far each lies from its middle, and what lies nearer to the middle than the edge is inside where the
+        middle is: so its four quarters are asked of few sides.
         """
         x0, y0, x1, y1 = self.bounds
-        half = max(x1 - x0, y1 - y0) / 2
+        half, root = max(x1 - x0, y1 - y0) / 2, math.sqrt(2.0)
         best = (-math.inf, 0.0, 0.0)
         count = 0
-        waiting: list[tuple[float, int, float, float, float, float]] = []
-
-        def look(x: float, y: float, half: float) -> None:
-            nonlocal count
+        waiting: list[tuple[float, int, float, float, float, float, Sequence[_Span]]] = []
+        first = ((x0 + x1) / 2, (y0 + y1) / 2, half), (*self._middle(), 0.0)
+        for x, y, size in first:
             count += 1
             off = self._off(x, y)
             off = off if self._holds(x, y) else -off
-            heapq.heappush(waiting, (-(off + half * math.sqrt(2.0)), count, off, x, y, half))
-
-        look((x0 + x1) / 2, (y0 + y1) / 2, half)
-        look(*self._middle(), 0.0)
+            heapq.heappush(waiting, (-(off + size * root), count, off, x, y, size, self._spans))
         while waiting:
-            most, _, off, x, y, half = heapq.heappop(waiting)
+            most, _, off, x, y, half, spans = heapq.heappop(waiting)
             if off > best[0]:
                 best = off, x, y
             if half > 0 and -most - best[0] > tolerance:  # what waits may still be a little better, and is looked at
+                reach = half * root
+                ordered = sorted(zip(_offs(spans, x, y), spans, strict=True))
+                spans = [span for _, span in ordered[: bisect_right(ordered, (abs(off) + 2 * reach + _SAME,))]]
                 half /= 2
-                for dx, dy in ((-half, -half), (half, -half), (-half, half), (half, half)):
-                    look(x + dx, y + dy, half)
+                reach /= 2
+                known = reach < abs(off) - _SAME  # no edge runs between the middle and those of the quarters
+                # What is no farther off than the best, and could not be halved either, need not wait.
+                enough = best[0] + min(tolerance - reach - _SAME, 0.0)
+                for to_x, to_y in ((-half, -half), (half, -half), (-half, half), (half, half)):
+                    count += 1
+                    ax, ay = x + to_x, y + to_y
+                    away = _off(ordered, ax, ay, reach, enough)
+                    if away < 0.0:
+                        continue
+                    here = away if (off > 0.0 if known else self._holds(ax, ay)) else -away
+                    if here >= enough:
+                        heapq.heappush(waiting, (-(here + reach), count, here, ax, ay, half, spans))
         return Point(best[1], best[2])
 
     def _middle(self) -> Spot:
@@ -157,23 +172,10 @@ class Region:
 
     def _off(self, x: float, y: float) -> float:
         """mm from a place to the nearest side."""
-        least = math.inf
-        for ax, ay, ex, ey, squared in self._spans:
-            px, py = x - ax, y - ay
-            along = (px * ex + py * ey) / squared
-            if along >= 1.0:
-                px -= ex
-                py -= ey
-            elif along > 0.0:
-                px -= ex * along
-                py -= ey * along
-            off = px * px + py * py
-            if off < least:
-                least = off
-        return math.sqrt(least)
+        return min(_offs(self._spans, x, y))
 
     @cached_property
-    def _spans(self) -> tuple[tuple[float, float, float, float, float], ...]:
+    def _spans(self) -> tuple[_Span, ...]:
         found = []
         for ax, ay, bx, by in self.sides:
             ex, ey = bx - ax, by - ay
@@ -247,6 +249,45 @@ class Region:
             left.append((x, y, far_x, far_y))  # the inside lies left of what is ruled in this direction
             right.append((far_x, far_y, x, y))
         return Region(_chained(left)), Region(_chained(right))
+
+
+def _offs(spans: Sequence[_Span], x: float, y: float) -> list[float]:
+    """How many mm each of `spans` lies from a place."""
+    found = []  # the sum is written out here and in `_off`: calling it costs the search an eighth more
+    for ax, ay, ex, ey, squared in spans:
+        px, py = x - ax, y - ay
+        along = (px * ex + py * ey) / squared
+        if along >= 1.0:
+            px -= ex
+            py -= ey
+        elif along > 0.0:
+            px -= ex * along
+            py -= ey * along
+        found.append(math.sqrt(px * px + py * py))
+    return found
+
+
+def _off(ordered: Sequence[tuple[float, _Span]], x: float, y: float, away: float, enough: float) -> float:
+    """mm from a place to the nearest of some spans, told with how far each lies from a place `away` from this one, the
+    nearest first; -1 where it is less than `enough`."""
+    least, enough, last = math.inf, enough * enough if enough > 0.0 else -1.0, math.inf
+    for from_there, (ax, ay, ex, ey, squared) in ordered:
+        if from_there > last:
+            break
+        px, py = x - ax, y - ay
+        along = (px * ex + py * ey) / squared
+        if along >= 1.0:
+            px -= ex
+            py -= ey
+        elif along > 0.0:
+            px -= ex * along
+            py -= ey * along
+        off = px * px + py * py
+        if off < least:
+            if off < enough:
+                return -1.0
+            least, last = off, math.sqrt(off) + away + _SAME
+    return math.sqrt(least)
 
 
 def inside_length(line: Sequence[Point], area: Region, without: Sequence[Region] = ()) -> float:

@@ -84,9 +84,9 @@ def _angles(
         low[n] = 1.0
     # Elimination forward, then backward: the inner rows are diagonally dominant, so no pivot is needed.
     for k in range(1, n + 1):
-        share = low[k] / mid[k - 1]
-        mid[k] -= share * high[k - 1]
-        right[k] -= share * right[k - 1]
+        factor = low[k] / mid[k - 1]
+        mid[k] -= factor * high[k - 1]
+        right[k] -= factor * right[k - 1]
     theta = [0.0] * (n + 1)
     theta[n] = right[n] / mid[n] if abs(mid[n]) > 1e-12 else 0.0
     for k in range(n - 1, -1, -1):

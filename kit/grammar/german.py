@@ -54,7 +54,7 @@ def _taken_apart(text: str) -> _Name | None:
         last += 1  # the capital words, and what joins two parts of one word: "Schulter- und Oberarmnaht"
     own = told(text)
     for at in range(last - 1, first - 1, -1):
-        gender = own or _gender(words[at])
+        gender = own or told(words[at]) or _gender(words[at])
         if gender and words[at][-1:] != "-":
             before, behind = " ".join(words[first:at]), " ".join(words[at + 1 :])
             return _Name(tuple(words[:first]), before, words[at], behind, gender)

@@ -26,6 +26,9 @@ class Tongue:
         if own := told(name):
             return own
         words = self.leading.sub("", name).strip().split(" ")
+        # A name of the lesson's own with what it is of behind it: "pourtour du dessus de calotte".
+        if own := next((own for end in range(len(words) - 1, 0, -1) if (own := told(" ".join(words[:end])))), ""):
+            return own
         word = re.split(r"[-’']", words[0].casefold())[0] if words else ""
         known = nouns(self.code)
         if word in known:

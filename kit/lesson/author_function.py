@@ -5,6 +5,7 @@ from __future__ import annotations
 
 import inspect
 from collections.abc import Callable
+from functools import lru_cache
 from typing import Any, cast
 
 from kit.errors import KitError
@@ -18,6 +19,14 @@ def names_of(function: Callable[..., Any]) -> tuple[str, ...]:
     >>> names_of(lambda waist_girth, hem_rise: waist_girth)
     ('waist_girth', 'hem_rise')
     """
+    try:
+        return _names(function)
+    except TypeError:  # an object that is called and cannot be a key of the cache
+        return tuple(inspect.signature(function).parameters)
+
+
+@lru_cache(maxsize=1024)  # a draft asks for each several times
+def _names(function: Callable[..., Any]) -> tuple[str, ...]:
     return tuple(inspect.signature(function).parameters)
 
 

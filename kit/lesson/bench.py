@@ -33,8 +33,10 @@ from kit.errors import KitError, near, nearest
 from kit.geometry import Path, Point
 from kit.lesson.called import is_called
 from kit.lesson.open_piece import OpenPiece
+from kit.lesson.paper_dart import PaperDart
 from kit.lesson.pencil import PaperLine, PaperPoint
 from kit.lesson.verb import RESERVED, VERBS
+from kit.piece.dart import darts_lying, meant
 from kit.piece.piece import Piece
 from kit.sewing.call import answered, check_call
 from kit.units import Length, Size
@@ -46,8 +48,8 @@ else:
 
 
 class BenchPiece(BenchVerbs):
-    """One piece on the bench. Attributes are its edges, guides (construction lines) and points, and the verbs; where a
-    name is both, it is the line or point, and called it is the verb.
+    """One piece on the bench. Attributes are its edges, guides (construction lines), points and darts, and the verbs;
+    where a name is both, it is the line or point, and called it is the verb.
 
     >>> from kit import bodice_block, workshop_chart
     >>> front = BenchPiece(bodice_block(workshop_chart()["W4"])[0])
@@ -89,6 +91,8 @@ class BenchPiece(BenchVerbs):
             here = self._open
             drawn: PaperLine | PaperPoint | None = here.line(name) or here.point(name)
             if name not in VERBS:
+                if drawn is None and (dart := _dart(here, name)) is not None:
+                    return dart
                 if drawn is None:
                     raise _unknown(here, name, is_called(sys._getframe(1)))
                 return drawn
@@ -126,7 +130,7 @@ class BenchPiece(BenchVerbs):
         here.drawn.add(name)
 
     def __dir__(self) -> list[str]:
-        return sorted({*self._open.names, *VERBS})
+        return sorted({*self._open.names, *(dart.name for dart in darts_lying(self._open.piece)), *VERBS})
 
     def __repr__(self) -> str:
         return repr(self._open)
@@ -175,16 +179,26 @@ def _method(function: Callable[..., Any]) -> Callable[..., Any]:
         def write(piece: BenchPiece, /, *given: Any, **named: Any) -> Any:
             try:
                 check_call(function, given, named)
-                return function(
-                    piece._open,
-                    *(one._open if isinstance(one, BenchPiece) else one for one in given),
-                    **{key: one._open if isinstance(one, BenchPiece) else one for key, one in named.items()},
-                )
+                return function(piece._open, *map(_taken, given), **{key: _taken(one) for key, one in named.items()})
             except KitError as error:
                 raise answered(error, function) from error.__cause__
 
         _METHODS[function] = write
     return _METHODS[function]
+
+
+def _taken(given: Any) -> Any:
+    """What a verb reads of what it is given: of a piece the open one, of a dart its name."""
+    if isinstance(given, BenchPiece):
+        return given._open
+    return given.name if isinstance(given, PaperDart) else given
+
+
+def _dart(here: OpenPiece, name: str) -> PaperDart | None:
+    """The dart of that name that opens on an edge of the piece; of several the first is meant by their one name."""
+    known = {dart.name: dart for dart in darts_lying(here.piece)}
+    found = known.get(meant(here.piece, name))
+    return None if found is None else PaperDart(here, here.piece, found)
 
 
 def _unknown(here: OpenPiece, name: str, called: bool) -> KitError:
@@ -193,6 +207,7 @@ def _unknown(here: OpenPiece, name: str, called: bool) -> KitError:
         close = nearest(name, VERBS) or nearest(name, here.names)
         do = f"Did you mean '{close}'?" if close else near(name, VERBS)
         return KitError(f"there is no verb '{name}'.", where=here.where, do=do)
-    close = nearest(name, [*here.names, *VERBS])
-    do = f"Did you mean '{close}'?" if close else near(name, here.names)
+    names = [*here.names, *(dart.name for dart in darts_lying(here.piece))]
+    close = nearest(name, names) or nearest(name, VERBS)
+    do = f"Did you mean '{close}'?" if close else near(name, names)
     return KitError(f"there is no edge, line or point '{name}'.", where=here.where, do=do)

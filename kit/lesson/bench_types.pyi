@@ -43,6 +43,9 @@ class BenchVerbs:
         """A dart with two points inside the piece, from `top` to `bottom`. It takes up `intake` at its widest place: midway
         or `at` a point between them, such as the place on the waistline. `make.double_dart(...)` sews it.
 
+        A dart of the block that is to run on below the waist is read first (`dart = front.waist_dart` has `tip`, `middle`
+        and `intake`), taken away with `remove_dart`, and drawn so once the piece reaches lower.
+
         Example::
 
             waist = front.centre.at(38 * cm).out(9 * cm)
@@ -148,7 +151,8 @@ class BenchVerbs:
         long as `slit` says. Horizontal slits lie square to the edge and begin 3 mm nearer to it than the button
         stands; vertical ones lie along it with the button at their middle. The buttons are marked on the edge `onto`
         of the piece that laps under, at the same distances from the ends that meet and as far inside; without it on
-        this piece, as on a mirrored pair. Gives how many there are.
+        this piece, as on a mirrored pair, where each mark is a hole on one half and a button's place on the other
+        (`front.left.buttonhole_1`). Gives how many there are.
 
         Example::
 
@@ -203,12 +207,13 @@ class BenchVerbs:
         self,
         /,
         *,
-        instead_of: str | PaperLine | tuple[str | PaperLine, ...] = (),
+        instead_of: str | PaperLine | Sequence[str | PaperLine] = (),
         after: str | PaperLine = "",
         **lines: PaperLine,
     ) -> None:
-        """Draw new edges, in order around the piece: `instead_of` one or several neighbouring old ones, or
-        `after` one that stays. A new edge has the role of what it stands instead of, unless its name says another.
+        """Draw new edges, in order around the piece: `instead_of` one or several neighbouring old ones, or `after` one that
+        stays. Each line may run either way; they are turned to follow one another. A new edge has the role of what it
+        stands instead of, unless its name says another.
 
         Example::
 
@@ -256,7 +261,9 @@ class BenchVerbs:
         The run is said edge by edge, `face(front.wrap_edge, front.wrap_neck, ...)`, or as a piece and names. It may
         go on to the next piece `across` a seam (a name both pieces have, or the two edges): the pieces are laid seam
         on seam, and the facing is one piece with edges named front_neck, back_neck. With `only` one of two pieces the
-        seam is kept and its part alone is drawn; `moved` this far `toward` one of them the seam lies there instead.
+        seam is kept and its part alone is drawn, its own two ends named by `ends`, that at the seam too:
+        `face(front.neck, back.neck, across="shoulder", only=front, ends=("centre", "shoulder"), ...)`. `moved` this far
+        `toward` one of them the seam lies there instead.
 
         The outer edge is drawn `short` by this much `short_at` these ends (when nothing is said, at the last) so that
         the facing pulls taut; where nothing is said an end on the garment's fold is kept.
@@ -523,7 +530,7 @@ class BenchVerbs:
     ) -> None:
         """Where another piece, such as a pocket, is laid on this one: its outline, its point `by` (its first corner
         where none is named) at the point `at`, turned by this many degrees anticlockwise. A piece on the fold is drawn
-        opened out, unless this one lies on the fold as well; their `cut` tells, so write it before this.
+        opened out, unless its fold is laid on the fold of this one; their `cut` tells, so write it before this.
 
         Example::
 
@@ -571,7 +578,8 @@ class BenchVerbs:
             round_waist = (front.sewn_length("waist") + back.sewn_length("waist")) * 2"""
 
     def sewn_width(self, line: PaperLine) -> Length:
-        """How wide the piece is along a line across it, such as the waistline, with the darts that it crosses sewn.
+        """How wide the piece is along a line across it, such as the waistline, with the darts that it crosses sewn. A level
+        that a moved dart has parted (`bust_line`, `bust_line_2`) is measured whole.
 
         Example::
 

@@ -92,12 +92,12 @@ def _about(
 
 def _side(spoke: Vector, toward: Vector) -> float:
     """1 when setting out `toward` from the end of `spoke` goes counterclockwise, -1 when clockwise."""
-    share = spoke.unit().left().dot(toward)
-    if abs(share) < 0.05:
+    leftward = spoke.unit().left().dot(toward)
+    if abs(leftward) < 0.05:
         raise KitError(
             "that direction runs straight to or from the centre.", do="Say a direction the arc sets out in, along it."
         )
-    return math.copysign(1.0, share)
+    return math.copysign(1.0, leftward)
 
 
 def _through(start: Point, middle: Point, end: Point) -> Arc:
@@ -120,8 +120,8 @@ def _through(start: Point, middle: Point, end: Point) -> Arc:
 def _spanning(start: Point, end: Point, radius: float | None, angle: float | None, toward: Vector, far: bool) -> Arc:
     chord = end - start
     half = chord.length / 2
-    share = chord.unit().left().dot(toward)
-    if abs(share) < 0.05:
+    leftward = chord.unit().left().dot(toward)
+    if abs(leftward) < 0.05:
         raise KitError(
             "that direction runs along the straight line between the ends, so it names no side.",
             do="Say a direction across it.",
@@ -142,6 +142,6 @@ def _spanning(start: Point, end: Point, radius: float | None, angle: float | Non
         theta = math.asin(min(1.0, half / radius))
         theta = math.pi - theta if far else theta
     size = half / math.sin(theta)
-    side = math.copysign(1.0, share)  # with its belly to the left of the chord the arc goes clockwise
+    side = math.copysign(1.0, leftward)  # with its belly to the left of the chord the arc goes clockwise
     centre = start.lerp(end, 0.5) - chord.unit().left() * (side * size * math.cos(theta))
     return Arc(centre, size, (start - centre).angle, -side * 2 * theta)

@@ -2,9 +2,8 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
-
 from kit.lesson.pattern import Pattern
+from kit.piece.changed import changed
 from kit.piece.piece import Piece
 from kit.sewing.ends import Turnings, sewn_corners, turnings
 
@@ -15,17 +14,17 @@ def with_corners(pattern: Pattern) -> Pattern:
     found = turnings(pattern)
     if not found:
         return pattern
-    pieces = tuple(replace(piece, corners=sewn_corners(piece, found)) for piece in pattern.pieces)
+    pieces = tuple(changed(piece, corners=sewn_corners(piece, found)) for piece in pattern.pieces)
     steps = tuple(
-        replace(step, pieces=tuple(_cornered(piece, found) for piece in step.pieces))
+        changed(step, pieces=tuple(_cornered(piece, found) for piece in step.pieces))
         if any(edge.allowance for piece in step.pieces for edge in piece.edges)
         else step
         for step in pattern.steps
     )
-    return replace(pattern, pieces=pieces, steps=steps)
+    return changed(pattern, pieces=pieces, steps=steps)
 
 
 def _cornered(piece: Piece, found: Turnings) -> Piece:
     if any(edge.allowance for edge in piece.edges):
-        return replace(piece, corners=sewn_corners(piece, found))
+        return changed(piece, corners=sewn_corners(piece, found))
     return piece

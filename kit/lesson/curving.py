@@ -70,13 +70,13 @@ def square_way(
             )
         return EndWay(normal * (cloth if toward == "inside" else -cloth), sure=True)
     if isinstance(toward, Vector):
-        share = normal.dot(toward)
-        if abs(share) < _ASKEW:
+        agrees = normal.dot(toward)
+        if abs(agrees) < _ASKEW:
             raise KitError(
                 message("drafting.neither_side", line=said, toward=said_way(toward)),
                 do=message("drafting.neither_side_do", one=said_way(normal), other=said_way(normal * -1.0)),
             )
-        return EndWay(normal * math.copysign(1.0, share), sure=True)
+        return EndWay(normal * math.copysign(1.0, agrees), sure=True)
     # Nothing is said. The cloth's side is taken where it is known and differs from the near one; the near way stays
     # as the second choice, for where the first cannot be drawn.
     near = normal if normal.dot(chord) >= 0 else normal * -1.0
@@ -93,13 +93,13 @@ def along_way(tangent: Vector, chord: Vector, toward: Vector | str, said: Value)
             "along a line a curve goes neither to its inside nor to its outside.",
             do='Say a direction of the paper: toward="in", "out", "up" or "down".',
         )
-    share = tangent.dot(toward if isinstance(toward, Vector) else chord)
-    if isinstance(toward, Vector) and abs(share) < _ASKEW:
+    onward = tangent.dot(toward if isinstance(toward, Vector) else chord)
+    if isinstance(toward, Vector) and abs(onward) < _ASKEW:
         raise KitError(
             message("drafting.neither_side", line=said, toward=said_way(toward)),
             do=message("drafting.neither_side_do", one=said_way(tangent), other=said_way(tangent * -1.0)),
         )
-    return EndWay(tangent if share >= 0 else tangent * -1.0, sure=isinstance(toward, Vector))
+    return EndWay(tangent if onward >= 0 else tangent * -1.0, sure=isinstance(toward, Vector))
 
 
 def curve(start: Point, leave: EndWay, end: Point, arrive: EndWay, fullness: float) -> Curve:

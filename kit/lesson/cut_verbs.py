@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
 from typing import cast, get_args
 
 from kit.diagnostic import message, named_edge
@@ -13,6 +12,7 @@ from kit.lesson.open_piece import OpenPiece
 from kit.lesson.pencil import PaperLine, PaperPoint
 from kit.lesson.roles import said_as, titled
 from kit.lesson.verb import verb
+from kit.piece.changed import changed
 from kit.piece.piece import Cloth, CutPlan, Grain, GrainKind
 from kit.units import Size
 
@@ -29,11 +29,11 @@ def allow(bench: OpenPiece, /, **allowances: Size) -> None:
         front.allow(side=1.5 * cm, shoulder=1.5 * cm, neck=6 * mm)
     """
     way = -1.0 if bench.inside_is_left() else 1.0
-    changed = []
+    fresh = []
     for name, value in allowances.items():
         edge = bench.piece.edge(bench.edge_name(name))
         size = distance(value, f"{bench.where}, allowance on {name}")
-        changed.append(replace(edge, allowance=float(size)))
+        fresh.append(changed(edge, allowance=float(size)))
         middle = edge.path.length / 2
         outward = edge.path.normal_at(middle) * way
         at = edge.path.at(middle)
@@ -44,7 +44,7 @@ def allow(bench: OpenPiece, /, **allowances: Size) -> None:
             beside = edge.path.at(middle * 0.8)
             away = edge.path.normal_at(middle * 0.8) * way
             bench.spot(part.name, float(part), beside, beside + away * float(part), None)
-    bench.put_edges(*changed)
+    bench.put_edges(*fresh)
 
 
 @verb
@@ -57,7 +57,7 @@ def allow_to_fit(bench: OpenPiece, /, **extra: Size) -> None:
         front.allow(side=1.5 * cm)
         front.allow_to_fit(side=2 * cm)
     """
-    changed = []
+    fresh = []
     for name, value in extra.items():
         edge = bench.piece.edge(bench.edge_name(name))
         size = float(distance(value, f"{bench.where}, cloth to fit with on {name}"))
@@ -67,14 +67,14 @@ def allow_to_fit(bench: OpenPiece, /, **extra: Size) -> None:
                 where=bench.where,
                 do=message("refusal.extra_on_fold_do"),
             )
-        changed.append(replace(edge, extra=size))
+        fresh.append(changed(edge, extra=size))
         way = -1.0 if bench.inside_is_left() else 1.0
         middle = edge.path.length / 2
         outward = edge.path.normal_at(middle) * way
         at = edge.path.at(middle) + outward * (edge.allowance or 0.0)
         if size > 0:
             bench.spot(f"{name}_extra", size, at, at + outward * size, None, name, extra=True)
-    bench.put_edges(*changed)
+    bench.put_edges(*fresh)
 
 
 @verb
@@ -136,7 +136,7 @@ def cut(
                 where=bench.where,
                 do=message("refusal.fold_is_curved_do"),
             )
-        bench.put_edges(replace(edge, allowance=0.0))
+        bench.put_edges(changed(edge, allowance=0.0))
     stuff = cast("Cloth", cloth) if cloth else bench.piece.cut.cloth
     plan = CutPlan(count, mirrored, fold, stuff, interfacing, right_side_up, said=True)
     if title:

@@ -32,6 +32,9 @@ def add_double_dart(
     """A dart with two points inside the piece, from `top` to `bottom`. It takes up `intake` at its widest place: midway
     or `at` a point between them, such as the place on the waistline. `make.double_dart(...)` sews it.
 
+    A dart of the block that is to run on below the waist is read first (`dart = front.waist_dart` has `tip`, `middle`
+    and `intake`), taken away with `remove_dart`, and drawn so once the piece reaches lower.
+
     Example::
 
         waist = front.centre.at(38 * cm).out(9 * cm)
@@ -77,11 +80,19 @@ def _inside(piece: Piece, dart: DoubleDart) -> None:
 
 @verb
 def sewn_width(bench: OpenPiece, line: PaperLine) -> Length:
-    """How wide the piece is along a line across it, such as the waistline, with the darts that it crosses sewn.
+    """How wide the piece is along a line across it, such as the waistline, with the darts that it crosses sewn. A level
+    that a moved dart has parted (`bust_line`, `bust_line_2`) is measured whole.
 
     Example::
 
         waist = front.centre.at(38 * cm).to(front.side.at(20 * cm))
         round_waist = front.sewn_width(waist) * 4
     """
-    return Length(width_sewn(bench.freeze(), line.path))
+    piece = bench.freeze()
+    parts = [path for name, path in piece.guides if _is_part(name, line.name) and path != line.path]
+    return Length(width_sewn(piece, line.path) + sum(width_sewn(piece, path) for path in parts))
+
+
+def _is_part(name: str, of: str) -> bool:
+    """Whether a line is named as another part of the line `of`: "bust_line_2" of "bust_line"."""
+    return bool(of) and name.startswith(f"{of}_") and name.removeprefix(f"{of}_").isdecimal()

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
+from collections.abc import Sequence
 from typing import overload
 
 from kit.diagnostic import message, named_edge
@@ -15,6 +15,8 @@ from kit.lesson.pencil import PaperLine, PaperPoint
 from kit.lesson.role_verbs import landed
 from kit.lesson.roles import drawn
 from kit.lesson.verb import verb
+from kit.piece.bound import carried
+from kit.piece.changed import changed
 from kit.piece.dart import left_where_they_lie
 from kit.piece.piece import Edge
 from kit.piece.role import landmark
@@ -26,12 +28,13 @@ def draw(
     bench: OpenPiece,
     /,
     *,
-    instead_of: str | PaperLine | tuple[str | PaperLine, ...] = (),
+    instead_of: str | PaperLine | Sequence[str | PaperLine] = (),
     after: str | PaperLine = "",
     **lines: PaperLine,
 ) -> None:
-    """Draw new edges, in order around the piece: `instead_of` one or several neighbouring old ones, or
-    `after` one that stays. A new edge has the role of what it stands instead of, unless its name says another.
+    """Draw new edges, in order around the piece: `instead_of` one or several neighbouring old ones, or `after` one that
+    stays. Each line may run either way; they are turned to follow one another. A new edge has the role of what it
+    stands instead of, unless its name says another.
 
     Example::
 
@@ -39,7 +42,7 @@ def draw(
         front.draw(neckline=line, instead_of=front.neck)
         front.join(front.centre, front.neckline)
     """
-    old = [bench.edge_name(item) for item in (instead_of if isinstance(instead_of, tuple) else (instead_of,))]
+    old = [bench.edge_name(item) for item in _several(instead_of)]
     order = bench.order
     if not order and not old and not after:
         _first(bench, lines)
@@ -75,11 +78,16 @@ def draw(
     # from the edge that stays before them to the one after.
     made = drawn({name: line.path for name, line in lines.items()}, [kept[name] for name in old])
     turned = in_order([(n, line.path) for n, line in lines.items()], before, after_path)
-    new = [replace(made[name], path=path) for name, path in turned]
+    new = [changed(made[name], path=path) for name, path in turned]
     _named(bench, lines)
     bench.drawn.update(lines)
-    outline = replace(bench.piece, edges=(*edges[:at], *new, *edges[at:]))
-    bench.piece = left_where_they_lie(bench.piece, outline)
+    outline = changed(bench.piece, edges=(*edges[:at], *new, *edges[at:]))
+    bench.piece = carried(bench.piece, left_where_they_lie(bench.piece, outline))
+
+
+def _several(given: str | PaperLine | Sequence[str | PaperLine]) -> Sequence[str | PaperLine]:
+    """Edges given as one or in a row."""
+    return (given,) if isinstance(given, str | PaperLine) else given
 
 
 def _first(bench: OpenPiece, lines: dict[str, PaperLine]) -> None:
@@ -95,7 +103,7 @@ def _first(bench: OpenPiece, lines: dict[str, PaperLine]) -> None:
     for corner, (name, _) in ((c, pair) for c in corners for pair in pairs if pair[1].start is c.at):
         later = max((name, corner.to), key=lambda one: rows.get(one, 0))
         bench.hand = [
-            replace(move, signs=(*move.signs, corner)) if move.is_line and move.name == later else move
+            changed(move, signs=(*move.signs, corner)) if move.is_line and move.name == later else move
             for move in bench.hand
         ]
     bench.drawn.update(lines)
@@ -233,7 +241,7 @@ def join(bench: OpenPiece, first: str | PaperLine, second: str | PaperLine) -> N
         if order[(order.index(a) + 1) % len(order)] != b:
             raise KitError(f"'{a}' and '{b}' are not neighbours on the outline.", where=bench.where)
     one, two = meeting(bench.path(a), bench.path(b), (a, b), bench.where)
-    bench.put_edges(replace(bench.piece.edge(a), path=one), replace(bench.piece.edge(b), path=two))
+    bench.put_edges(changed(bench.piece.edge(a), path=one), changed(bench.piece.edge(b), path=two))
 
 
 @verb
@@ -248,7 +256,7 @@ def trace(bench: OpenPiece, other: OpenPiece) -> None:
         raise KitError(f"{other!r} is not a piece to trace.", where=bench.where, do="Name a whole piece: trace(front).")
     source = other.piece
     bench.change(
-        edges=tuple(replace(edge, allowance=None) for edge in source.edges),
+        edges=tuple(changed(edge, allowance=None) for edge in source.edges),
         points=source.points,
         guides=source.guides,
         darts=source.darts,

@@ -49,7 +49,9 @@ def face(
     The run is said edge by edge, `face(front.wrap_edge, front.wrap_neck, ...)`, or as a piece and names. It may
     go on to the next piece `across` a seam (a name both pieces have, or the two edges): the pieces are laid seam
     on seam, and the facing is one piece with edges named front_neck, back_neck. With `only` one of two pieces the
-    seam is kept and its part alone is drawn; `moved` this far `toward` one of them the seam lies there instead.
+    seam is kept and its part alone is drawn, its own two ends named by `ends`, that at the seam too:
+    `face(front.neck, back.neck, across="shoulder", only=front, ends=("centre", "shoulder"), ...)`. `moved` this far
+    `toward` one of them the seam lies there instead.
 
     The outer edge is drawn `short` by this much `short_at` these ends (when nothing is said, at the last) so that
     the facing pulls taut; where nothing is said an end on the garment's fold is kept.

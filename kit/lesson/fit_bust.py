@@ -29,9 +29,9 @@ def fuller(piece: Piece, amount: float, bust_width: float) -> Piece:
 
     The paper is slashed from the waist to the bust point and on, and opened by `amount` level at the bust point. With a
     dart from the side it is hinged at the armhole, and what is below that dart slides out upright, so that this dart
-    and the waist dart take up more. Without one it is hinged in the middle of the shoulder; the whole side turns, and
-    the lower edge becomes wider. The centre is cut across below the bust and let down as far as the bust point went.
-    `bust_width` is from bust point to bust point."""
+    and the waist dart take up more. Without one it is hinged in the middle of the shoulder, which is ruled anew; the
+    whole side turns, and the lower edge becomes wider. The centre is cut across below the bust and let down as far as
+    the bust point went. `bust_width` is from bust point to bust point."""
     bust = bust_point(piece, bust_width)
     side_darts = [d for e in piece.with_role("side") for d in darts_on(piece, e.name)]
     return _with_dart(piece, amount, bust, side_darts[0]) if side_darts else _without(piece, amount, bust)
@@ -157,9 +157,10 @@ def _without(piece: Piece, amount: float, bust: Point) -> Piece:
         _part(forward, hinge_at, hem_at, turn, bust),
         _part(forward, hem_at, centre_at, drop, bust),
     )
-    straight = piece.edge(centre_at[0]).path.is_straight
     result, _ = rearranged(piece, parts, (Path.line(hinge, bust), Path.line(bust, below)))
-    result = ruled(result, centre_at[0]) if straight else result
+    for name in (centre_at[0], shoulder.name):
+        if piece.edge(name).path.is_straight:
+            result = ruled(result, name)
     hem = result.edge(hem_at[0]).path
     third = hem.start.distance(hem.end) / 3
     curve = Cubic(hem.start, hem.start + hem.start_tangent * third, hem.end - hem.end_tangent * third, hem.end)

@@ -25,8 +25,9 @@ from kit.lesson.redrawn import (
     with_guides,
     with_points,
 )
+from kit.lesson.run_smooth import smooth_as_long, widened
 from kit.lesson.slash import STAY, AlongEdge, SlashedPart, rearranged
-from kit.piece.dart import darts_on, intake, mouth_path
+from kit.piece.dart import darts_on, intake, sewn_length
 from kit.piece.piece import Piece
 from kit.piece.role import EdgeRole
 
@@ -148,11 +149,12 @@ def _straightened(piece: Piece, before: Piece, name: str, turn: Motion) -> Piece
         darts_on(piece, above.name), key=lambda d: piece.edge(above.name).path.at(d.start).distance(path.start)
     )
     if darts:
-        return widened(piece, darts[0].name, gained)
+        return smooth_as_long(piece, before, above.name, darts[0].name, sewn_length(before, above.name), gained)
     if gained > _LEAST_DART and piece.darts and piece.edge(above.name).role == "neck":
         middle = piece.edge(above.name).path.length / 2
         at = piece.edge(above.name).path.at(middle)
-        return add_dart(piece, "neck_dart", above.name, at=middle, intake=gained, apex=Point(at.x, at.y - _DEEP))
+        piece = add_dart(piece, "neck_dart", above.name, at=middle, intake=gained, apex=Point(at.x, at.y - _DEEP))
+        return true_dart(piece, "neck_dart")
     return piece
 
 
@@ -164,38 +166,6 @@ def _other_edge(piece: Piece, name: str, at: Point) -> Side:
             if edge.path.end.distance(at) < 0.05:
                 return Side(edge, edge.path.reversed(), True)
     raise lacking(piece)
-
-
-def widened(piece: Piece, name: str, by: float) -> Piece:
-    """A dart that takes up `by` mm more (less where it is under nothing): its legs as long as they were, the edge on
-    either side drawn to them. One that would take up nothing is left out."""
-    dart = next(d for d in piece.darts if d.name == name)
-    path = piece.edge(dart.edge).path
-    capped = not mouth_path(piece, dart).is_straight
-    one, two = path.at(dart.start), path.at(dart.end)
-    wide = one.distance(two) + by
-    long = dart.apex.distance(one)
-    if wide < 0 or wide > long:
-        raise KitError(message("fit.dart", dart=dart.label, piece=piece.title))
-    axis = (one.mid(two) - dart.apex).unit()
-    half = math.asin(wide / 2 / long)
-    way = 1.0 if (one - dart.apex).cross(two - dart.apex) > 0 else -1.0
-    new_one, new_two = (dart.apex + axis.rotated(side * way * half) * long for side in (-1.0, 1.0))
-    others = sorted((d.start, d.end) for d in piece.darts if d.edge == dart.edge and d.name != name)
-    low = max([0.0, *(end for _, end in others if end <= dart.start)])
-    high = min([path.length, *(start for start, _ in others if start >= dart.end)])
-    parts = [path.between(0.0, low)] if low > 1e-6 else []
-    parts.append(swung(path.between(low, dart.start), new_one))
-    parts.append(Path.line(new_one, new_two))
-    parts.append(swung(path.between(dart.end, high).reversed(), new_two).reversed())
-    parts += [path.between(high, path.length)] if path.length - high > 1e-6 else []
-    new = Path.of(*parts)
-    start = new.nearest(new_one)
-    grown = new.length - path.length
-    piece = put(piece, {dart.edge: new}, {dart.edge: lambda d: d if d < dart.start else d + grown})
-    place = replace(dart, start=start, end=start + new_one.distance(new_two))
-    piece = replace(piece, darts=tuple(place if d.name == name else d for d in piece.darts))
-    return true_dart(piece, name) if capped else piece
 
 
 def swayed(piece: Piece, amount: float) -> Piece:

@@ -19,10 +19,11 @@ from kit.geometry import Point, Vector
 from kit.language import say
 from kit.lesson import fit_bust, fit_centre, fit_shoulders
 from kit.lesson.fit_lengths import crossed, lengthened
-from kit.lesson.fit_partners import equal_partners
+from kit.lesson.fit_partners import equal_partners, run_on
 from kit.lesson.lengthen_lines import LevelStretch, cut_heights, upward
 from kit.lesson.parameter import Parameter
 from kit.lesson.redrawn import common_end, evened, lacking
+from kit.lesson.run_smooth import made_smooth
 from kit.piece.piece import Piece
 
 SpotMove = tuple[str, Point, Point]
@@ -131,8 +132,8 @@ def _sleeves(pieces: Iterable[Piece]) -> list[Piece]:
 
 
 def _altered(befores: Sequence[Piece], afters: Sequence[Piece], spots: Iterable[SpotMove]) -> Altered:
-    closing = [new if new is old else evened(new) for old, new in zip(befores, afters, strict=True)]
-    made = equal_partners(befores, closing)
+    closing = [new if new is old else made_smooth(evened(new), old) for old, new in zip(befores, afters, strict=True)]
+    made = run_on(befores, equal_partners(befores, closing))
     changed = tuple(evened(new) for old, new in zip(befores, made, strict=True) if new is not old)
     return Altered(changed, tuple(spots))
 

@@ -8,10 +8,11 @@ the words of the step.
 from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from typing import Literal, Protocol
 
 from kit.geometry import Curve, Line, Path, Point, Vector
+from kit.piece.changed import changed
 
 Kind = Literal["mark", "place", "across", "rule", "curve", "parallel", "trace", "mirror"]
 _HERE = 0.05
@@ -122,7 +123,7 @@ def named(moves: Sequence[HandMove], name: str, path: Path) -> list[HandMove]:
     """`moves` with those that drew `path`, or a part of it, under the name it was given."""
     own = {id(curve) for curve in path.curves}
     return [
-        replace(move, name=name)
+        changed(move, name=name)
         if move.is_line and not move.name and move.path is not None and _drew(move.path, path, own)
         else move
         for move in moves
@@ -138,7 +139,7 @@ def pointed(moves: Sequence[HandMove], name: str, at: Point) -> list[HandMove]:
     out = list(moves)
     for i in range(len(out) - 1, -1, -1):
         if out[i].kind in ("mark", "place", "across") and not out[i].name and same(out[i].end, at):
-            out[i] = replace(out[i], name=name)
+            out[i] = changed(out[i], name=name)
             break
     return out
 
@@ -180,7 +181,7 @@ def carried_out(moves: Sequence[HandMove], ends: Sequence[Point]) -> tuple[HandM
                     continue
                 squared.append(sign.at)
             signs.append(sign)
-        found.append(move if len(signs) == len(move.signs) else replace(move, signs=tuple(signs)))
+        found.append(move if len(signs) == len(move.signs) else changed(move, signs=tuple(signs)))
     return tuple(found)
 
 

@@ -10,9 +10,9 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, replace
-from functools import lru_cache
 from itertools import pairwise
 
+from kit.forgetting import forgettable
 from kit.geometry import Line, Path, Point, Vector
 from kit.lesson.pattern import Pattern
 from kit.piece.dart import darts_lying, legs
@@ -84,7 +84,7 @@ def placed_lines(pieces: Iterable[Piece]) -> dict[str, tuple[LengthenLine, ...]]
     return dict(_placed(tuple(pieces)))
 
 
-@lru_cache(maxsize=64)  # every piece drawn asks for the lines of all
+@forgettable(64)  # every piece drawn asks for the lines of all
 def _placed(pieces: tuple[Piece, ...]) -> Mapping[str, tuple[LengthenLine, ...]]:
     every = {piece.name: piece for piece in pieces if piece.edges and piece.lengthen is None}
     stretches = {name: list(_stretches(piece)) for name, piece in every.items()}

@@ -10,6 +10,7 @@ from __future__ import annotations
 import datetime
 import inspect
 from collections.abc import Callable, Iterable, Mapping, Sequence
+from contextlib import suppress
 from dataclasses import replace
 from typing import Any, Self, TypeVar, cast, get_args
 
@@ -29,6 +30,7 @@ from kit.lesson.fits_asked import FitsAsked
 from kit.lesson.fitting import Begun, Fitting, FittingCell, fitting_between, fitting_of, undone
 from kit.lesson.following import following_parameter, follows
 from kit.lesson.goals import Goal
+from kit.lesson.halted import Asked, moved_on
 from kit.lesson.listener import AskedWalk, Listener, Nobody, listener_of
 from kit.lesson.own_measure import Kind as MeasureKind
 from kit.lesson.own_measure import OwnMeasure, own_measure
@@ -452,6 +454,8 @@ class Lesson:
 
     def _write(self, definition: Definition) -> None:
         self._definition = definition
+        with suppress(KitError):  # half written: nothing can be said of its values yet
+            moved_on(self._asked)
         self._listener.rewritten()
 
     # ---- trying it ------------------------------------------------------------------------------------
@@ -475,7 +479,7 @@ class Lesson:
         self._sitting = replace(self._sitting, moved={}, saved=replace(self._sitting.saved, values={}))
         if fits:
             self._listener.rewritten()
-        self._listener.moved(before, whole=True)
+        self._moved(before, whole=True)
 
     def _move(self, values: Mapping[str, float], *, whole: bool) -> None:
         before, fits = self.values, set(self._fits())
@@ -489,7 +493,16 @@ class Lesson:
         self._sitting = replace(self._sitting, moved=kept, saved=saved)
         if set(self._fits()) != fits:
             self._listener.rewritten()
+        self._moved(before, whole=whole)
+
+    def _moved(self, before: Mapping[str, float], *, whole: bool) -> None:
+        """Values or the body are others than `before`."""
+        moved_on(self._asked)
         self._listener.moved(before, whole=whole)
+
+    def _asked(self) -> Asked:
+        """What a draft of the lesson as it is set now is asked for."""
+        return self.definition.entries, self.body if self.measures else NOBODY, self.values
 
     def undo(self) -> bool:
         """Take the last change of values back; whether there was one. Only a notebook remembers them."""
@@ -506,7 +519,7 @@ class Lesson:
         self._definition.completed(new.body)
         self._definition.fitted(new.body)
         self._sitting = new
-        self._listener.moved(self.values, whole=False)
+        self._moved(self.values, whole=False)
 
     def help(self, topic: str = "") -> None:
         """Show the reference's entry of a verb, `lesson.help("set_band")`, or which verbs do a thing of the trade,

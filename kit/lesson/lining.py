@@ -9,6 +9,7 @@ from kit.diagnostic import measured, message, named_edge
 from kit.errors import KitError
 from kit.geometry import Line, Motion, Path, parallel
 from kit.lesson.derive import facing, inside_left, laid
+from kit.piece.double_dart import double_dart
 from kit.piece.piece import Edge, Mark, Piece
 
 
@@ -116,14 +117,19 @@ def with_pleat(piece: Piece, centre: str, by: float) -> Piece:
 
 
 def inside(piece: Piece) -> Piece:
-    """The piece with those of its points, lines and openings that a lining has a use for: what lies outside it, and
-    where buttonholes, pockets and ties go, is left out."""
+    """The piece with those of its points, lines, openings and darts with two points that a lining has a use for: what
+    lies outside it, and where buttonholes, pockets and ties go, is left out."""
     shape = piece.outline
-    marks = tuple(
-        m
-        for m in piece.marks
-        if m.kind == "opening" or (m.kind == "line" and m.path and shape.contains(m.path.at(m.path.length / 2)))
-    )
+
+    def kept(mark: Mark) -> bool:
+        if mark.kind == "line" and mark.path is not None:
+            return shape.contains(mark.path.at(mark.path.length / 2))
+        dart = double_dart(mark)
+        if dart is not None:
+            return all(shape.contains(corner) for corner in (dart.top, dart.one, dart.bottom, dart.other))
+        return mark.kind == "opening"
+
+    marks = tuple(filter(kept, piece.marks))
     points = tuple((name, point) for name, point in piece.points if shape.contains(point))
     return replace(piece, marks=marks, points=points)
 

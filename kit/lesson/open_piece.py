@@ -7,7 +7,6 @@ names drawn on the paper; here everything has a plain name.
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import replace
 from typing import Any, TypeVar
 
 from kit.errors import KitError, near
@@ -17,6 +16,8 @@ from kit.lesson.headings import distance
 from kit.lesson.pattern import StepMeasure
 from kit.lesson.pencil import At, PaperLine, PaperPoint
 from kit.lesson.verb import RESERVED
+from kit.piece.bound import kept
+from kit.piece.changed import changed
 from kit.piece.dart import left_where_they_lie
 from kit.piece.piece import Edge, Piece
 from kit.piece.role import EdgeRole
@@ -29,9 +30,9 @@ _SAME = 0.5
 class OpenPiece:
     """One piece being changed by a step. `piece` is a frozen value that every change replaces; `spots` are the measures
     written down so far, `limits` the names of those that lines keep within, `drawn` the names of the lines and points
-    the step drew, `hand` the moves of the hand."""
+    the step drew, `asked` those of the edges that were asked for, `hand` the moves of the hand."""
 
-    __slots__ = ("before", "drawn", "hand", "limits", "piece", "spots")
+    __slots__ = ("asked", "before", "drawn", "hand", "limits", "piece", "spots")
 
     def __init__(self, piece: Piece) -> None:
         self.before = piece
@@ -39,6 +40,7 @@ class OpenPiece:
         self.spots: list[StepMeasure] = []
         self.limits: list[str] = []
         self.drawn: set[str] = set()
+        self.asked: set[str] = set()
         self.hand: list[HandMove] = []
 
     # ---- what is on it --------------------------------------------------------------------------------
@@ -66,6 +68,7 @@ class OpenPiece:
         """The edge or guide of that name."""
         for edge in self.piece.edges:
             if edge.name == name:
+                self.asked.add(name)
                 return PaperLine(self, edge.path, name)
         path = _found(self.piece.guides, name)
         return None if path is None else PaperLine(self, path, name)
@@ -131,14 +134,14 @@ class OpenPiece:
 
     def change(self, **fields: Any) -> None:
         """Replace the piece by one that differs in these fields."""
-        self.piece = replace(self.piece, **fields)
+        self.piece = changed(self.piece, **fields)
 
     def put_edges(self, *edges: Edge) -> None:
         """Edges in the place of those of their names."""
         new = {edge.name: edge for edge in edges}
         before = self.piece
         self.piece = left_where_they_lie(
-            before, replace(before, edges=tuple(new.get(one.name, one) for one in before.edges))
+            before, changed(before, edges=tuple([new.get(one.name, one) for one in before.edges]))
         )
 
     def put_guide(self, name: str, path: Path) -> None:
@@ -221,14 +224,8 @@ class OpenPiece:
     # ---- the end of the step --------------------------------------------------------------------------
 
     def freeze(self) -> Piece:
-        """The piece as it stands, without the darts and pleats whose edge is gone."""
-        piece = self.piece
-        edges = set(self.order)
-        darts = tuple(dart for dart in piece.darts if dart.edge in edges)
-        pleats = tuple(p for p in piece.pleats if p.edge in edges and (p.far or p.edge) in edges)
-        if len(darts) == len(piece.darts) and len(pleats) == len(piece.pleats):
-            return piece
-        return replace(piece, darts=darts, pleats=pleats)
+        """The piece as it stands, without the darts, pleats, notches and openings whose edge is gone."""
+        return kept(self.piece)
 
     def __repr__(self) -> str:
         return f"<{self.where}: {', '.join(self.order)}>"

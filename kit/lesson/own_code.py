@@ -15,6 +15,8 @@ _CALL = r"(?:\w+\.)*?(\w+)(?:\.__init__)?\(\)"
 _MISSING = re.compile(_CALL + r" missing \d+ required (?:keyword-only|positional) arguments?: (.+)")
 _UNEXPECTED = re.compile(_CALL + r" got an unexpected keyword argument '(\w+)'")
 _UNKNOWN = re.compile(r"name '(\w+)' is not defined")
+_THINGS = {"PaperLine": "a line", "PaperPoint": "a point", "PaperDart": "a dart", "Length": "a length"}
+"""What a step is handed, by the name of its class."""
 _QUOTED = re.compile(r"'(\w+)'")
 
 
@@ -47,13 +49,23 @@ def stopped(error: Exception, function: Callable[..., Any], where: Told) -> KitE
     at = message("refusal.at_line", place=where, line=line) if line else where
     if isinstance(error, KitError):
         return KitError(error.told.says, where=at, do=error.told.can).showing(error.example)
-    sentence = told(type(error).__name__, str(error), named, line)
+    sentence = told(type(error).__name__, str(error), named, line) or _not_had(error)
     if sentence is not None:
         return KitError(sentence[0], where=at, do=sentence[1])
     what = f"the step's own code stopped: {type(error).__name__}: {error}."
     return KitError(
         what, where=at, do="Correct that line in the cell." if line else "Look at the cell that defines it."
     )
+
+
+def _not_had(error: Exception) -> tuple[str, str] | None:
+    """What is wrong where a thing of the bench was asked for what it has not; None for any other error."""
+    if not isinstance(error, AttributeError) or not error.name:
+        return None
+    kind = next((said for of in type(error.obj).__mro__ if (said := _THINGS.get(of.__name__))), "")
+    if not kind or not type(error.obj).__module__.startswith("kit."):
+        return None
+    return f"{kind} has no '{error.name}'.", near(error.name, [name for name in dir(error.obj) if name[0] != "_"])
 
 
 def line_at(error: BaseException, function: Callable[..., Any]) -> str:

@@ -78,7 +78,7 @@ class Translator:
         self.genders: dict[str, str] = {}
         pattern = _pattern_in(lesson)
         self._source = pattern.lesson.language
-        self._walk = WordsWalk(self.text, language)
+        self._walk = WordsWalk(self.text, language, self._known)
         self._finished = self._slugs(pattern) if self._foreign else {}
 
     @property
@@ -121,6 +121,10 @@ class Translator:
         if filled:
             self._check(text, said, where)
         return said
+
+    def _known(self, text: str) -> str:
+        """A text that no author is asked for: translated where it can be, and never missing."""
+        return self._found(text) or kit_title(text, self._language) or text
 
     def _found(self, text: str) -> str:
         """The translation of a text; empty for none."""

@@ -203,10 +203,20 @@ class Tried:
 
 
 @dataclass(frozen=True)
+class MeasuredOn:
+    """What a finished measurement was worked out from: (piece, edge) of the edges that were asked for, and the names of
+    parameters and measurements."""
+
+    edges: tuple[tuple[str, str], ...] = ()
+    numbers: tuple[str, ...] = ()
+
+
+@dataclass(frozen=True)
 class Pattern:
     """A lesson worked for one body and one set of values. `finished` measurements are (title, mm), `over` says which
     body measurement one of them goes over: (title, measurement), so that its ease can be told. `start` are the pieces
-    of the block it began with; `tries` the try-ons that change values, with the drafts before and after."""
+    of the block it began with; `tries` the try-ons that change values, with the drafts before and after; `measured_on`
+    tells of each finished measurement, in their order, what it was worked out from."""
 
     lesson: LessonInfo
     body: Body
@@ -219,6 +229,7 @@ class Pattern:
     over: tuple[tuple[str, str], ...] = ()
     start: tuple[Piece, ...] = ()
     tries: tuple[Tried, ...] = ()
+    measured_on: tuple[MeasuredOn, ...] = ()
 
     def piece(self, name: str) -> Piece:
         """The piece of that name; `KitError` with the nearest name otherwise."""

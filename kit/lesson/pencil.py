@@ -8,6 +8,7 @@ paper lies: "up" to the neck, "down" to the hem, "out" to the side seam, "in" to
 from __future__ import annotations
 
 from dataclasses import replace
+from typing import NoReturn
 
 from kit.diagnostic import Value, measured, message, named_edge, number
 from kit.errors import KitError
@@ -293,6 +294,11 @@ class PaperLine:
         self.path = path
         self.name = name
         self.beside = beside  # the line it was squared from
+
+    def __add__(self, other: object) -> NoReturn:
+        """Refused: it is how edges are joined where they are sewn, not on paper."""
+        where = message("refusal.here", place=self.told)
+        raise KitError(message("refusal.lines_added"), where=where, do=message("refusal.lines_added_do"))
 
     @property
     def said(self) -> str:

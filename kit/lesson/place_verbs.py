@@ -62,7 +62,8 @@ def buttonholes(
     long as `slit` says. Horizontal slits lie square to the edge and begin 3 mm nearer to it than the button
     stands; vertical ones lie along it with the button at their middle. The buttons are marked on the edge `onto`
     of the piece that laps under, at the same distances from the ends that meet and as far inside; without it on
-    this piece, as on a mirrored pair. Gives how many there are.
+    this piece, as on a mirrored pair, where each mark is a hole on one half and a button's place on the other
+    (`front.left.buttonhole_1`). Gives how many there are.
 
     Example::
 
@@ -174,7 +175,7 @@ def placement(
 ) -> None:
     """Where another piece, such as a pocket, is laid on this one: its outline, its point `by` (its first corner
     where none is named) at the point `at`, turned by this many degrees anticlockwise. A piece on the fold is drawn
-    opened out, unless this one lies on the fold as well; their `cut` tells, so write it before this.
+    opened out, unless its fold is laid on the fold of this one; their `cut` tells, so write it before this.
 
     Example::
 
@@ -185,17 +186,6 @@ def placement(
         raise KitError("a piece cannot be laid on itself.", where=bench.where, do="Name the pocket's piece.")
     if not math.isfinite(turned):
         raise KitError(f"{turned} is not an angle.", where=bench.where, do="Give degrees, such as 5.")
-    outline = laid.outline
-    curves = tuple(outline.curves)
-    fold = laid.fold
-    if fold and not bench.freeze().fold:
-        path = laid.edge(fold).path
-        names = [edge.name for edge in laid.edges]
-        i = names.index(fold)
-        order = [*names[i + 1 :], *names[:i]]
-        half = [c for name_of in order for c in outline.edge(name_of).curves]
-        mirror = Motion.reflection(path.start, path.end)
-        curves = (*half, *(c.reversed().moved(mirror) for c in reversed(half)))
     pivot = by.point if by is not None else laid.edges[0].path.start
     if by is not None and by.sheet is not other:
         raise KitError(
@@ -205,18 +195,44 @@ def placement(
         )
     turn = Motion.rotation(math.radians(turned), pivot)
     motion = turn.then(Motion.translation(at.point - turn(pivot)))
-    shape = Path(curves).moved(motion)
     own = bench.freeze()
+    shape = _laid_shape(laid, own, motion)
     for point in shape.points(1.0):
         if not own.outline.contains(point):
             out = min(edge.path.distance_to(point) for edge in own.edges)
             if out > _REACH_OUT:
+                over = _beyond_fold(own, point)
                 raise KitError(
                     message("refusal.laid_outside", piece=titled(laid.title), by=measured(out)),
                     where=bench.where,
-                    do=message("refusal.laid_outside_do"),
+                    do=message("refusal.laid_over_fold_do" if over else "refusal.laid_outside_do"),
                 )
     _mark(bench, Mark(name, "placement", path=shape, said=said or f"{laid.title.lower()} placement"))
+
+
+def _laid_shape(laid: Piece, own: Piece, motion: Motion) -> Path:
+    """The outline of a piece as it is laid: whole, of one cut on the fold opened out; where its fold comes to lie on
+    that of the piece below, its half, from the fold round to the fold."""
+    if not laid.fold:
+        return Path(tuple(laid.outline.curves)).moved(motion)
+    fold = laid.edge(laid.fold).path
+    names = [edge.name for edge in laid.edges]
+    i = names.index(laid.fold)
+    half = [c for name in (*names[i + 1 :], *names[:i]) for c in laid.outline.edge(name).curves]
+    if own.fold:
+        below = own.edge(own.fold).path
+        if max(below.distance_to(motion(end)) for end in (fold.start, fold.end)) < _REACH_OUT:
+            return Path(tuple(half)).moved(motion)
+    mirror = Motion.reflection(fold.start, fold.end)
+    return Path((*half, *(c.reversed().moved(mirror) for c in reversed(half)))).moved(motion)
+
+
+def _beyond_fold(piece: Piece, point: Point) -> bool:
+    """Whether a point outside a piece lies beyond its fold."""
+    if not piece.fold:
+        return False
+    fold = piece.edge(piece.fold).path
+    return fold.distance_to(point) <= min(edge.path.distance_to(point) for edge in piece.edges) + 1e-6
 
 
 def _mark(bench: OpenPiece, mark: Mark) -> None:

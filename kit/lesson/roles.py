@@ -5,9 +5,9 @@ back, and a role set by hand stays. Pure functions."""
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from dataclasses import replace
 
 from kit.geometry import Path
+from kit.piece.changed import changed
 from kit.piece.piece import Edge, Piece
 from kit.piece.role import EdgeRole, PieceRole, edge_role, piece_role
 
@@ -33,7 +33,7 @@ def drawn(lines: Mapping[str, Path], instead_of: Sequence[Edge]) -> dict[str, Ed
                 role = instead_of[place].role
             elif len(common) == 1:
                 (role,) = common
-            made = replace(made, role=role)
+            made = changed(made, role=role)
         found[name] = made
     return found
 
@@ -42,8 +42,8 @@ def said_as(edge: Edge, said: str) -> Edge:
     """The edge as people say it. The words tell its role where it has none, and that it is a hem."""
     role = edge_role(said)
     if not edge.by_hand and (role == "hem" or not edge.role):
-        edge = replace(edge, role=role or edge.role)
-    return replace(edge, said=said)
+        edge = changed(edge, role=role or edge.role)
+    return changed(edge, said=said)
 
 
 def titled(piece: Piece, title: str) -> Piece:
@@ -51,12 +51,12 @@ def titled(piece: Piece, title: str) -> Piece:
     that it is a facing or lining."""
     if not piece.by_hand:
         role, worn = piece_role(title)
-        piece = replace(
+        piece = changed(
             piece,
             role=role if role in _STUFF and piece.role not in _STUFF else piece.role or role,
             worn=piece.worn or worn,
         )
-    return replace(piece, title=title)
+    return changed(piece, title=title)
 
 
 def derived(piece: Piece, role: PieceRole, source: Piece) -> Piece:
@@ -66,4 +66,4 @@ def derived(piece: Piece, role: PieceRole, source: Piece) -> Piece:
         return piece
     if role == "interfacing" and source.role == "facing":
         role = "facing"
-    return replace(piece, role=role if piece.role in _BODY else piece.role, worn=piece.worn or source.worn)
+    return changed(piece, role=role if piece.role in _BODY else piece.role, worn=piece.worn or source.worn)

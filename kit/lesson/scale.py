@@ -99,14 +99,14 @@ class Scale:
             raise error.at(where) from None
 
     def _plain(self, text: str) -> float:
-        share = self.parameter.kind == "share"
+        is_share = self.parameter.kind == "share"
         try:
             number = float(text.strip().removesuffix("%").strip().replace(",", "."))
         except ValueError:
             number = math.nan
-        if not math.isfinite(number) or (not share and number != round(number)):
+        if not math.isfinite(number) or (not is_share and number != round(number)):
             raise KitError(
-                message("refusal.not_a_share" if share else "refusal.not_a_count", text=text.strip()),
-                do=message("refusal.not_a_share_do" if share else "refusal.not_a_count_do"),
+                message("refusal.not_a_share" if is_share else "refusal.not_a_count", text=text.strip()),
+                do=message("refusal.not_a_share_do" if is_share else "refusal.not_a_count_do"),
             )
-        return number / 100 if share else number
+        return number / 100 if is_share else number

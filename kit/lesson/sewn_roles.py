@@ -3,10 +3,9 @@ as a facing is a facing, and it is worn where the piece is that it lies on. A ro
 
 from __future__ import annotations
 
-from dataclasses import replace
-
 from kit.errors import KitError
 from kit.lesson.pattern import Pattern
+from kit.piece.changed import changed
 from kit.piece.piece import Piece
 from kit.piece.role import PieceRole, Worn
 from kit.sewing.order import operations
@@ -27,8 +26,9 @@ def with_sewn_roles(pattern: Pattern) -> Pattern:
             closed = ()  # told by the sewing order
         for closing in closed:
             span = closing.span
-            size = pattern.piece(span.piece).edge(span.edge).path.length
-            if closing.how == "hemmed" and span.start < _WHOLE and span.end > size - _WHOLE:
+            if closing.how != "hemmed" or span.start >= _WHOLE:
+                continue
+            if span.end > pattern.piece(span.piece).edge(span.edge).path.length - _WHOLE:
                 hems.add((span.piece, span.edge))
         for name, role, under in operation.roles():
             roles.setdefault(name, role)
@@ -43,17 +43,17 @@ def with_sewn_roles(pattern: Pattern) -> Pattern:
     def known(piece: Piece) -> Piece:
         return _known(piece, hems, roles.get(piece.name, ""), worn.get(piece.name, ""))
 
-    return replace(
+    return changed(
         pattern,
         pieces=tuple(known(piece) for piece in pattern.pieces),
-        steps=tuple(replace(step, pieces=tuple(known(piece) for piece in step.pieces)) for step in pattern.steps),
+        steps=tuple(changed(step, pieces=tuple(known(piece) for piece in step.pieces)) for step in pattern.steps),
     )
 
 
 def _known(piece: Piece, hems: set[tuple[str, str]], role: PieceRole, worn: Worn) -> Piece:
     """The piece with what was not known of it filled in; the very same piece where nothing is."""
     fresh = {
-        edge.name: replace(edge, role="hem")
+        edge.name: changed(edge, role="hem")
         for edge in piece.edges
         if edge.role in _UNTOLD and not edge.by_hand and (piece.name, edge.name) in hems
     }
@@ -61,4 +61,4 @@ def _known(piece: Piece, hems: set[tuple[str, str]], role: PieceRole, worn: Worn
         piece = piece.with_edges(**fresh)
     if piece.by_hand or not ((role and not piece.role) or (worn and not piece.worn)):
         return piece
-    return replace(piece, role=piece.role or role, worn=piece.worn or worn)
+    return changed(piece, role=piece.role or role, worn=piece.worn or worn)

@@ -9,6 +9,7 @@ from __future__ import annotations
 import inspect
 from collections.abc import Callable, Collection, Iterable
 from dataclasses import dataclass, replace
+from functools import lru_cache
 from typing import Any, Literal
 
 from kit.errors import KitError, near
@@ -42,7 +43,12 @@ class Entry:
 
     @property
     def text(self) -> str:
-        return inspect.cleandoc(self.function.__doc__ or "")
+        return _plain(self.function.__doc__ or "")
+
+
+@lru_cache(maxsize=1024)  # a draft asks for each several times
+def _plain(doc: str) -> str:
+    return inspect.cleandoc(doc)
 
 
 def arguments(function: Callable[..., Any], title: str) -> tuple[str, ...]:

@@ -3,12 +3,17 @@
 In the main thread of a system that has interval timers the timer's signal stops it. Elsewhere (a thread, Windows, a
 program that uses the timer itself) a thread looks on five times a second and has Python raise the stop in the thread
 that drafts. Both come between two steps of Python's own, so one call into a library that never returns goes on; where
-no thread can be started nothing is stopped. The same stop serves *Interrupt* in a notebook, which a kernel hears only
-while it runs a cell: a slider's drafting listens by itself.
+no thread can be started nothing is stopped.
+
+The same stop serves *Interrupt* in a notebook, which a kernel hears only while its main thread runs a cell. A slider's
+drafting listens by itself there. JupyterLab has sliders answered in a thread beside the main one (a subshell of the
+kernel), where no signal is ever heard: once a lesson is made, the main thread hears the signal when it has nothing to
+do (`hear_interrupts`), and the thread that looks on stops what is drafted elsewhere.
 """
 
 from __future__ import annotations
 
+import asyncio
 import ctypes
 import signal
 import threading
@@ -21,9 +26,11 @@ from typing import Any
 from kit.body.body import Body
 from kit.diagnostic import message, number
 from kit.errors import KitError
+from kit.lesson.halted import LEASH, ended, halt, halted, leashed
 from kit.lesson.own_code import line_at
 from kit.lesson.steps import Entry
 from kit.lesson.where import here
+from kit.pausing import can_be_stopped
 
 TIME_LIMIT = 5.0
 """Seconds that drafting may take when a lesson says nothing else."""
@@ -32,9 +39,6 @@ TRIED = 1.0
 LONGEST = 3600.0
 _AGAIN = 0.05  # seconds after which a stop that the step's own code caught comes again
 _LOOK = 0.2  # seconds between two looks of the thread
-_KEPT = 8
-_REMEMBERED = 30.0  # seconds; what was slow once (a busy machine, a first import) is tried again after them
-_clock = time.monotonic
 
 
 class _Cut(BaseException):
@@ -54,14 +58,18 @@ class DraftingInterrupted(KeyboardInterrupt):
 
 
 class Watch:
-    """Looks on while a lesson is drafted for at most `seconds`. `over` once it is done."""
+    """Looks on while a lesson is drafted for at most `seconds`. `over` once it is done. `interrupted`: it was, or
+    somebody has just interrupted what this draft is more of. `asked`: it is what somebody wants to see, and no try of a
+    search."""
 
-    def __init__(self, seconds: float) -> None:
+    def __init__(self, seconds: float, *, interrupted: bool = False, asked: bool = True) -> None:
         self.seconds = seconds
+        self.asked = asked
         self.over = False
         self.until = time.monotonic() + seconds
         self.thread = threading.get_ident()
         self._why = ""
+        self._hurried = interrupted
         self._entry: Entry | None = None
         self._since = time.monotonic()
         self._longest: tuple[float, Entry | None] = (0.0, None)
@@ -92,7 +100,17 @@ class Watch:
 
     @property
     def interrupted(self) -> bool:
+        return self._hurried or self.pressed
+
+    @property
+    def pressed(self) -> bool:
+        """Whether it was interrupted itself."""
         return self._why == "interrupt"
+
+    @property
+    def took(self) -> float:
+        """Seconds since it was begun."""
+        return time.monotonic() - self.until + self.seconds
 
     def culprit(self) -> Entry | None:
         """What took the longest: the step at work, as a rule; None is the block."""
@@ -138,84 +156,74 @@ def checked_limit(seconds: object, title: str) -> float:
     )
 
 
-Asked = tuple[tuple[Entry, ...], Body, Mapping[str, float]]
-
-
 @contextmanager
 def within(seconds: float, entries: tuple[Entry, ...], body: Body, values: Mapping[str, float]) -> Iterator[None]:
-    """Draft inside the block for `seconds` at most. Drafting inside drafting has no limit of its own. What once ran out
-    of time is refused at once when the same is asked again within half a minute. Raises `KitError` naming the step when
-    the time is up, or `DraftingInterrupted` when a cell that drafts is interrupted."""
+    """Draft inside the block for `seconds` at most. Drafting inside drafting has no limit of its own. What was stopped
+    is refused at once when the same is asked again (see `kit/lesson/halted.py`). Raises `KitError` naming the step when
+    the time is up or a draft that no cell asks for is interrupted, `DraftingInterrupted` when a cell that drafts is."""
     if _WATCH.get() is not None:
         yield
         return
     asked = (entries, body, values)
-    if (known := _spent(asked, seconds)) is not None:
+    hearing = _Hearing()
+    if (known := halted(asked, seconds, follows=hearing.follows)) is not None:
         raise known
-    watch = Watch(seconds)
+    hurried = hearing.follows and hearing.asked and leashed() and seconds > LEASH
+    watch = Watch(LEASH if hurried else seconds, interrupted=hurried, asked=hearing.asked)
     token = _WATCH.set(watch)
-    in_cell = False
     try:
-        guard = _Guard(watch)
-        in_cell = guard.in_cell
+        guard = _Guard(watch, hearing)
         try:
             yield
         finally:
             watch.over = True
             guard.take_down()
+        ended(asked, watch.took)
     except _Cut as cut:
         refusal = watch.refusal(cut)
-        if not watch.interrupted:
-            _remember(asked, seconds, watch.culprit(), refusal)
-        elif in_cell:
-            raise DraftingInterrupted(refusal) from None
+        if watch.interrupted:
+            halt(asked, watch.culprit(), refusal, pressed=watch.pressed)
+            if hearing.in_cell:
+                raise DraftingInterrupted(refusal) from None
+        else:
+            halt(asked, watch.culprit(), refusal, seconds, tried=not watch.asked)
         raise refusal from None
     finally:
         _WATCH.reset(token)
 
 
-# ---- what ran out of time before --------------------------------------------------------------------------
-
-_SPENT: list[tuple[Asked, float, KitError, float]] = []
-
-
-def _remember(asked: Asked, seconds: float, culprit: Entry | None, refusal: KitError) -> None:
-    """A lesson whose step does not end is asked for again by every cell and every view; each would wait anew."""
-    entries, body, values = asked
-    upto = entries.index(culprit) + 1 if culprit in entries else len(entries)
-    _SPENT.append(((entries[:upto], body, dict(values)), seconds, refusal, _clock()))
-    del _SPENT[:-_KEPT]
-
-
-def _spent(asked: Asked, seconds: float) -> KitError | None:
-    entries, body, values = asked
-    oldest = _clock() - _REMEMBERED
-    for (spent, spent_body, spent_values), limit, refusal, since in _SPENT:
-        if since < oldest:
-            continue
-        if seconds <= limit and spent_values == dict(values) and entries[: len(spent)] == spent and spent_body == body:
-            return refusal
-    return None
-
-
 # ---- how it is stopped ------------------------------------------------------------------------------------
 
 
-class _Guard:
-    """What stops a `watch` in time, and hears *Interrupt*. `in_cell`: a kernel runs a cell, which ends with it."""
+class _Hearing:
+    """Who asks for a draft, and whether *Interrupt* can be heard. `in_cell`: a kernel runs a cell, which ends with it.
+    `follows`: in a kernel, where no cell asks; a widget answers its message, or a view follows by itself. `mine`: this
+    is the main thread, which alone hears signals; `asked`: it is to be shown, and no try of a search."""
 
-    def __init__(self, watch: Watch) -> None:
+    def __init__(self) -> None:
+        where = here()
+        kernel = where.notebook and not where.building
+        self.mine = threading.current_thread() is threading.main_thread()
+        stops = signal.getsignal(signal.SIGINT)
+        # While a kernel answers any message it lets SIGINT raise; between them it ignores it.
+        self.stops = stops if stops in (signal.default_int_handler, signal.SIG_IGN, _heard) else None
+        self.asked = kernel and not can_be_stopped()
+        self.hears = kernel and self.mine and self.stops is not None
+        self.in_cell = self.hears and stops is signal.default_int_handler and not where.following
+        self.follows = kernel and (not self.mine or stops in (signal.SIG_IGN, _heard) or where.following)
+
+
+class _Guard:
+    """What stops a `watch` in time, and hears *Interrupt*."""
+
+    def __init__(self, watch: Watch, hearing: _Hearing) -> None:
         self._watch = watch
         self._timer: Any = None
         self._stops: Any = None
-        self.in_cell = False
-        mine = threading.current_thread() is threading.main_thread()
-        if mine and here().notebook and not here().building:
-            stops = signal.getsignal(signal.SIGINT)
-            if stops in (signal.default_int_handler, signal.SIG_IGN):
-                self.in_cell = stops is signal.default_int_handler
-                self._stops = stops
-                signal.signal(signal.SIGINT, lambda *_: watch.cut("interrupt"))
+        if hearing.hears:
+            self._stops = hearing.stops
+            signal.signal(signal.SIGINT, lambda *_: watch.cut("interrupt"))
+        mine = hearing.mine
         # A timer that somebody else has wound up is left alone.
         if mine and hasattr(signal, "setitimer") and signal.getitimer(signal.ITIMER_REAL)[0] == 0:
             self._timer = signal.signal(signal.SIGALRM, lambda *_: watch.cut("time"))
@@ -240,6 +248,7 @@ class _Looker:
         self._lock = threading.Lock()
         self._watches: set[Watch] = set()
         self._running = False
+        self.interrupted = -1.0  # when *Interrupt* was heard last
 
     def add(self, watch: Watch) -> None:
         with self._lock:
@@ -262,13 +271,37 @@ class _Looker:
             with self._lock:
                 now = time.monotonic()
                 for watch in self._watches:
-                    if now >= watch.until:
+                    if watch.asked and watch.until - watch.seconds <= self.interrupted:
+                        watch.give_up("interrupt")
+                    elif now >= watch.until:
                         watch.give_up("time")
                 quiet = 0 if self._watches else quiet + 1
                 self._running = quiet < 25
 
 
 _LOOKER = _Looker()
+
+
+def _heard(*_: Any) -> None:
+    """*Interrupt*, while the main thread has nothing to do: what is drafted in other threads is to stop."""
+    _LOOKER.interrupted = time.monotonic()
+
+
+def hear_interrupts() -> None:
+    """From now on *Interrupt* is heard also where the kernel's main thread, which is to ask for it, has nothing to do.
+    Does nothing outside a kernel."""
+    mine = threading.current_thread() is threading.main_thread()
+    if mine and here().shows:
+        with suppress(RuntimeError):  # no loop runs: this is no kernel
+            _hear(asyncio.get_running_loop())
+
+
+def _hear(loop: asyncio.AbstractEventLoop) -> None:
+    stops = signal.getsignal(signal.SIGINT)
+    if stops is signal.SIG_IGN:
+        signal.signal(signal.SIGINT, _heard)
+    elif stops is not _heard:  # a cell runs; what it found is put back after it
+        loop.call_later(_LOOK, _hear, loop)
 
 
 def _raise_in(thread: int, *, nothing: bool = False) -> None:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from typing import Literal
 
 from kit.errors import KitError
@@ -11,7 +12,7 @@ from kit.lesson.truing import Ends, Share, trued
 from kit.lesson.verb import verb
 from kit.units import Length, Size, length
 
-Edges = str | PaperLine | tuple[str | PaperLine, ...]
+Edges = str | PaperLine | Sequence[str | PaperLine]
 
 
 @verb
@@ -61,7 +62,7 @@ def true(
 def own_edges(bench: OpenPiece, given: Edges) -> tuple[str, ...]:
     """Names of one piece's edges, given as one or several in a row. `KitError` for an edge of another piece."""
     names = []
-    for item in given if isinstance(given, tuple) else (given,):
+    for item in (given,) if isinstance(given, str) or not isinstance(given, Sequence) else given:
         if not isinstance(item, str | PaperLine):
             raise KitError(f"{item!r} is not an edge.", where=bench.where, do="Name edges as front.side.")
         if isinstance(item, PaperLine) and item.sheet is not bench:
@@ -76,7 +77,7 @@ def own_edges(bench: OpenPiece, given: Edges) -> tuple[str, ...]:
 
 def bench_of(given: Edges, where: str) -> OpenPiece:
     """The piece on the bench that an edge lies on."""
-    first = given[0] if isinstance(given, tuple) and given else given
+    first = given[0] if isinstance(given, Sequence) and not isinstance(given, str) and given else given
     if isinstance(first, PaperLine) and isinstance(first.sheet, OpenPiece):
         return first.sheet
     raise KitError(

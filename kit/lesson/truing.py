@@ -234,13 +234,22 @@ def _smooth(
         if not weight:
             continue
         run = runs()[number]
-        corner = corner_at(run, end)
-        assert corner is not None
-        turn = math.radians(off * weight)
-        left = run.cloth_left != end  # the cloth lies to the left of the run as it leaves the corner
-        way = _leaving(run.piece, corner).rotated(turn if left else -turn)
-        tip = _tip(run, end)
-        pieces[run.piece.name] = _redrawn(pieces[run.piece.name], corner.beside, tip, tip, way, min(reach))
+        pieces[run.piece.name] = bent(run, end, off * weight, min(reach))
+
+
+def bent(run: Folded, end: bool, degrees: float, reach: float | None = None) -> Piece:
+    """The piece of the run with the line across its start or `end` bent there, so that the corner between the two opens
+    by so many degrees; within `reach` mm it runs into its old course. A run that ends within its edge has none and
+    stays as it is. `KitError` where there is no room to bend it."""
+    corner = corner_at(run, end)
+    if corner is None:
+        return run.piece
+    turn = math.radians(degrees)
+    left = run.cloth_left != end  # the cloth lies to the left of the run as it leaves the corner
+    way = _leaving(run.piece, corner).rotated(turn if left else -turn)
+    tip = _tip(run, end)
+    far = _reach(run, corner, degrees) if reach is None else reach
+    return _redrawn(run.piece, corner.beside, tip, tip, way, far)
 
 
 def _reach(run: Folded, corner: CornerAt, degrees: float) -> float:
@@ -257,6 +266,8 @@ def _redrawn(piece: Piece, edge: str, old: Point, new: Point, way: Vector | None
     onward = path.start.distance(old) <= path.end.distance(old)
     line = path if onward else path.reversed()
     gone = line.start.distance(new)
+    ruled = way is None and line.is_straight and not _folds(piece, edge) and line.end.distance(new) > 5.0
+    ruled = ruled and line.length <= _BEND  # a longer one has room to bend: it would be another line than was drawn
     if way is None:
         if gone < 1e-9:
             return piece
@@ -266,6 +277,8 @@ def _redrawn(piece: Piece, edge: str, old: Point, new: Point, way: Vector | None
         way = line.start_tangent
     reach = min(max(reach, gone * 5), line.length * 0.45, _room(piece, edge, line.length, onward))
     if reach < max(5.0, gone * 1.5):
+        if ruled:  # too short to run into its old course: a straight line is ruled anew from corner to corner
+            return _laid(piece, edge, line, Path.line(new, line.end), onward, line.length)
         raise KitError(
             message("refusal.true_no_room", edge=named_edge(piece.edge(edge)), reach=measured(max(reach, 0.0))),
             where=piece.title,
@@ -291,9 +304,14 @@ def _slid(line: Path, new: Point) -> Path | None:
 
 def _room(piece: Piece, edge: str, length: float, onward: bool) -> float:
     """How far along the edge, from the end in question, the first dart or pleat opens."""
-    folds = [(d.start, d.end) for d in piece.darts if d.edge == edge]
-    folds += [(start, end) for start, end, _ in stretches(piece, edge)]
+    folds = _folds(piece, edge)
     return min((start if onward else length - end for start, end in folds), default=length) - 1.0
+
+
+def _folds(piece: Piece, edge: str) -> list[tuple[float, float]]:
+    """(start, end) of the darts and pleats that open on an edge."""
+    folds = [(d.start, d.end) for d in piece.darts if d.edge == edge]
+    return folds + [(start, end) for start, end, _ in stretches(piece, edge)]
 
 
 def _laid(piece: Piece, edge: str, line: Path, drawn_line: Path, onward: bool, reach: float) -> Piece:

@@ -26,7 +26,7 @@ class Where:
     """`notebook`: the cells of a kernel run, not plain Python; `cell` is the id of the one that runs ("": not known),
     `run` its execution count. `building`: for a booklet or report, nobody looks on. `opening`: the notebooks whose
     cells are being run to open a lesson of theirs, the innermost last. `named`: what the kernel was told its notebook
-    is."""
+    is. `following`: no cell asks; the kernel answers the message of a widget, or a view follows what was changed."""
 
     notebook: bool = False
     cell: str = ""
@@ -34,6 +34,7 @@ class Where:
     building: bool = False
     opening: tuple[Path, ...] = ()
     named: tuple[str, ...] = ()
+    following: bool = False
 
     @property
     def shows(self) -> bool:
@@ -58,12 +59,13 @@ _ACTING: ContextVar[Mapping[str, Any] | None] = ContextVar("where", default=None
 def here() -> Where:
     """Where the code that asks runs now."""
     ip = shell()
-    cell, run = ("", 0) if ip is None else _running(ip)
+    cell, run, following = ("", 0, False) if ip is None else _running(ip)
     read = Where(
         notebook=ip is not None,
         cell=cell,
         run=run,
         building=bool(os.environ.get(BUILD)),
+        following=following,
         named=tuple(filter(None, (os.environ.get(variable) for variable in _NOTEBOOK_VARIABLES))),
     )
     return replace(read, **(_ACTING.get() or {}))
@@ -79,13 +81,14 @@ def acting(**changes: Any) -> Iterator[None]:
         _ACTING.reset(token)
 
 
-def _running(ip: Any) -> tuple[str, int]:
-    """(cell id, execution count) of the cell that a shell is running."""
+def _running(ip: Any) -> tuple[str, int, bool]:
+    """(cell id, execution count) of the cell that a shell is running, and whether it answers a widget instead."""
     try:
-        metadata = ip.get_parent().get("metadata", {})
+        parent = ip.get_parent()
     except AttributeError:
-        metadata = {}
-    return str(metadata.get("cellId") or ""), int(getattr(ip, "execution_count", 0))
+        parent = {}
+    following = str(parent.get("header", {}).get("msg_type", "")).startswith("comm_")
+    return str(parent.get("metadata", {}).get("cellId") or ""), int(getattr(ip, "execution_count", 0)), following
 
 
 def shell() -> Any | None:

@@ -6,6 +6,7 @@ collected. What the kit itself says (titles of its blocks' pieces, names of edge
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from dataclasses import dataclass, fields, is_dataclass, replace
 from functools import lru_cache
 from typing import Any
@@ -41,7 +42,9 @@ _INFO = (
     ),
     *("notions", "cautions", "credits", "start_notes"),
 )
-_UNREAD = ((Pattern, "start"),)  # the block's own pieces, which the booklet does not show
+_UNREAD = ((Pattern, "start"), (Pattern, "measured_on"))
+"""What no author is asked to translate: the block's own pieces, which the worksheet alone shows, and mere names. Words
+that stand in the lesson as well are said there as here."""
 
 
 def names_of(pattern: Pattern) -> tuple[str, ...]:
@@ -72,8 +75,9 @@ class _Kept:
 class WordsWalk:
     """Goes through frozen values and says every text of the lesson's in them."""
 
-    def __init__(self, speak: Speak, language: str = "") -> None:
+    def __init__(self, speak: Speak, language: str = "", known: Callable[[str], str] | None = None) -> None:
         self._speak = speak
+        self._known = known
         self._language = language
         self._memo: dict[int, _Kept] = {}
         self._pattern: Pattern | None = None
@@ -104,13 +108,18 @@ class WordsWalk:
         self._place = _place_of(thing) or self._place
         changes = {name: text for name, text in self._own(thing).items() if text != getattr(thing, name)}
         for field in fields(thing):
-            if field.name not in changes and (type(thing), field.name) not in _UNREAD:
+            if field.name not in changes:
                 value = getattr(thing, field.name)
-                new = self.of(value)
+                new = self._unread(value) if (type(thing), field.name) in _UNREAD else self.of(value)
                 if new is not value:
                     changes[field.name] = new
         self._pattern, self._place = before
         return replace(thing, **changes) if changes else thing
+
+    def _unread(self, thing: Any) -> Any:
+        """`thing` with those of its texts that are `known`."""
+        known = self._known
+        return thing if known is None else WordsWalk(lambda text, *_: known(text), self._language).of(thing)
 
     def _say(self, text: str, what: str, filled: bool = False) -> str:
         where = f"{self._place}, {what}" if self._place else what[:1].upper() + what[1:]

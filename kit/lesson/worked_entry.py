@@ -7,7 +7,6 @@ change only the pieces it was given. What it made is frozen and recorded before 
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from dataclasses import replace
 from typing import Any
 
 from kit.body.body import Body
@@ -20,8 +19,9 @@ from kit.lesson.definition import Definition
 from kit.lesson.fit_steps import measure_labels
 from kit.lesson.hand import HandMove, carried_out, ends_of
 from kit.lesson.open_piece import OpenPiece
-from kit.lesson.pattern import SewRecord, StepMeasure, StepRecord
+from kit.lesson.pattern import MeasuredOn, SewRecord, StepMeasure, StepRecord
 from kit.lesson.steps import Entry
+from kit.piece.changed import changed
 from kit.piece.piece import Piece, Strip
 from kit.placeholder import names as placeholder_names
 from kit.sewing.handle import PieceHandle, StripHandle
@@ -118,6 +118,7 @@ def drafted(entry: Entry, table: WorkTable) -> StepRecord:
     after = [piece.freeze() for piece in bench.values()]
     for name, strip in strips.items():
         table.strips[name] = strip.freeze()
+    now = [(p, _was(before, p)) for p in after]
     made_strips = tuple(table.strips[name] for name in strips)
     return StepRecord(
         key=entry.name,
@@ -132,10 +133,10 @@ def drafted(entry: Entry, table: WorkTable) -> StepRecord:
         new_points=tuple(points),
         spots=_labelled(spots, table),
         strips=made_strips,
-        new_notches=tuple((p.name, n) for p in after for n in p.notches if n not in _was(before, p).notches),
-        new_marks=tuple((p.name, m) for p in after for m in p.marks if m not in _was(before, p).marks),
-        allowed=tuple(p.name for p in after if _allowances(p) - _allowances(_was(before, p))),
-        grained=tuple(p.name for p in after if p.grain is not None and p.grain != _was(before, p).grain),
+        new_notches=tuple([(p.name, n) for p, old in now for n in p.notches if n not in old.notches]),
+        new_marks=tuple([(p.name, m) for p, old in now for m in p.marks if m not in old.marks]),
+        allowed=tuple([p.name for p, old in now if _allowances(p) - _allowances(old)]),
+        grained=tuple([p.name for p, old in now if p.grain is not None and p.grain != old.grain]),
         moves=tuple(move for name, piece in bench.items() for move in _moves(name, opened(piece), new, points)),
         limits=tuple(dict.fromkeys(name for piece in bench.values() for name in opened(piece).limits)),
     )
@@ -173,7 +174,7 @@ def _labelled(spots: tuple[StepMeasure, ...], table: WorkTable) -> tuple[StepMea
     for spot in spots:
         label = labels.get(spot.name, spot.name.replace("_", " "))
         edge = "" if spot.name in labels else spot.edge
-        seen.setdefault((spot.name, spot.piece, _stretch(spot)), replace(spot, label=label, edge=edge))
+        seen.setdefault((spot.name, spot.piece, _stretch(spot)), changed(spot, label=label, edge=edge))
     return tuple(seen.values())
 
 
@@ -209,15 +210,20 @@ def _text_values(entry: Entry, table: WorkTable, spots: tuple[StepMeasure, ...])
 def _difference(
     before: Piece | None, after: Piece, drawn: set[str]
 ) -> tuple[list[tuple[str, str, Path]], list[tuple[str, str, Path]], list[tuple[str, str, Point]]]:
-    """(new lines, removed or redrawn lines, new points) of one piece, by name."""
+    """(new lines, removed or redrawn lines, new points) of one piece, by name. What a step leaves alone is the very
+    same object, which is seen at once: every point of a long lesson is compared in every step."""
     old = {} if before is None else {e.name: e.path for e in before.edges} | dict(before.guides)
     now = {e.name: e.path for e in after.edges} | dict(after.guides)
     name = after.name
-    new = [(name, line, path) for line, path in now.items() if line in drawn and old.get(line) != path]
-    removed = [(name, line, path) for line, path in old.items() if now.get(line) != path]
+    new = [(name, line, path) for line, path in now.items() if line in drawn and not _same(old.get(line), path)]
+    removed = [(name, line, path) for line, path in old.items() if not _same(now.get(line), path)]
     old_points = {} if before is None else dict(before.points)
-    points = [(name, p, at) for p, at in after.points if old_points.get(p) != at]
+    points = [(name, p, at) for p, at in after.points if not _same(old_points.get(p), at)]
     return new, removed, points
+
+
+def _same(one: object, other: object) -> bool:
+    return one is other or one == other
 
 
 def sewn(entry: Entry, table: WorkTable, before: Sequence[SewRecord]) -> SewRecord:
@@ -250,14 +256,19 @@ def sewn(entry: Entry, table: WorkTable, before: Sequence[SewRecord]) -> SewReco
     )
 
 
-def measure(entry: Entry, table: WorkTable) -> float:
-    """A finished measurement, mm."""
+def measure(entry: Entry, table: WorkTable) -> tuple[float, MeasuredOn]:
+    """A finished measurement, mm, and what it was worked out from."""
     given: dict[str, Any] = {}
+    benches: dict[str, BenchPiece] = {}
+    numbers: list[str] = []
     for name in entry.uses:
         if name in table.pieces:
-            given[name] = BenchPiece(table.pieces[name])
+            given[name] = benches[name] = BenchPiece(table.pieces[name])
         elif table.has_number(name):
             given[name] = table.number(name)
+            numbers.append(name)
         else:
             raise table.unknown(name)
-    return float(entry.function(**given))
+    size = float(entry.function(**given))
+    edges = tuple((bench.piece_name, edge) for bench in benches.values() for edge in sorted(bench._open.asked))
+    return size, MeasuredOn(edges, tuple(numbers))

@@ -7,8 +7,9 @@ from __future__ import annotations
 
 import time
 from collections.abc import Mapping, Sequence
+from contextlib import suppress
 from copy import copy
-from dataclasses import dataclass, field, replace
+from dataclasses import dataclass, field
 
 from kit.body.body import NOBODY, Body
 from kit.diagnostic import measured, message, named_edge
@@ -17,14 +18,16 @@ from kit.lesson.cornered import with_corners
 from kit.lesson.definition import Definition
 from kit.lesson.fit_steps import ready
 from kit.lesson.following import told as follows_said
+from kit.lesson.halted import entries_before
 from kit.lesson.own_code import stopped
 from kit.lesson.parameter import Parameter
-from kit.lesson.pattern import ParameterValue, Pattern, SewRecord, StepRecord
+from kit.lesson.pattern import MeasuredOn, ParameterValue, Pattern, SewRecord, StepRecord
 from kit.lesson.sewn_roles import with_sewn_roles
 from kit.lesson.steps import Entry
 from kit.lesson.time_limit import TRIED, begins, within
 from kit.lesson.tried import with_tries
 from kit.lesson.worked_entry import WorkTable, drafted, measure, sewn
+from kit.piece.changed import changed
 from kit.piece.piece import Piece, Strip
 from kit.sewing.call import CallError
 
@@ -71,7 +74,7 @@ class Reworking:
 
     `reached` is the index of the entry that refused the `values` as they are, the number of entries when none did;
     `refused` says why, empty when they can be drafted, and then `pattern` is what they give. Raises `KitError` for
-    values outside their range and for a body that the block refuses.
+    values outside their range and for a body that the block refuses. `error` is the last refusal, as it was raised.
 
     Each draft may take the lesson's own time limit. `hurried` is for a search somebody waits for: one draft of it may
     take `TRIED` seconds or three times as long as the `values` as they are took, never more than the limit."""
@@ -81,6 +84,7 @@ class Reworking:
     ) -> None:
         self._table = WorkTable(definition, body, values)
         self.definition, self.body, self.values = self._table.definition, self._table.body, dict(values)
+        self.error: KitError | None = None
         self._before: list[tuple[dict[str, Piece], dict[str, Strip], _Made]] = []
         limit = self._seconds = self.definition.time_limit
         begun = time.monotonic()
@@ -91,7 +95,7 @@ class Reworking:
             self._seconds = min(limit, TRIED if took >= limit else max(TRIED, 3 * took))
         self.reached = len(self._before) - 1
         if (refusal := self._table.outside()) is not None:  # where it could be drafted too, any value may mend it
-            self.pattern, self.refused = None, str(refusal)
+            self.pattern, self.refused, self.error = None, str(refusal), refusal
 
     def first_use(self, name: str) -> int:
         """The index of the first entry that uses the parameter `name`; the number of entries when none does."""
@@ -107,6 +111,7 @@ class Reworking:
         table = copy(self._table)
         table.values = {p.name: p.checked(values.get(p.name, p.default)) for p in self.definition.parameters}
         if (refusal := table.outside()) is not None:
+            self.error = refusal
             return None, self.reached, str(refusal)
         pieces, strips, made = self._before[start]
         table.pieces, table.strips = dict(pieces), dict(strips)
@@ -127,7 +132,21 @@ class Reworking:
                 pattern = _pattern(table, made, True)
                 return _tried(pattern, self.definition, self.body, table.values), index, ""
         except KitError as error:
+            self.error = error
+            if keep and not self._before:
+                self._work_before(table, made)
             return None, index, str(error)
+
+    def _work_before(self, table: WorkTable, made: _Made) -> None:
+        """Work what comes before the entry in which the same draft was stopped before: it is not begun again, and yet
+        other values are to be tried from there on."""
+        entries = self.definition.entries
+        count = entries_before((entries, self.body, table.values))
+        with suppress(KitError), within(self._seconds, entries[:count], self.body, table.values):
+            for entry in (*entries[:count], None):
+                self._before.append((dict(table.pieces), dict(table.strips), made.copy()))
+                if entry is not None:
+                    _take(entry, table, made)
 
 
 @dataclass(frozen=True)
@@ -137,9 +156,10 @@ class _Made:
     steps: list[StepRecord] = field(default_factory=list)
     sewing: list[SewRecord] = field(default_factory=list)
     finished: list[tuple[str, float]] = field(default_factory=list)
+    measured_on: list[MeasuredOn] = field(default_factory=list)
 
     def copy(self) -> _Made:
-        return _Made(list(self.steps), list(self.sewing), list(self.finished))
+        return _Made(list(self.steps), list(self.sewing), list(self.finished), list(self.measured_on))
 
 
 def _take(entry: Entry, table: WorkTable, made: _Made) -> None:
@@ -161,7 +181,9 @@ def _take(entry: Entry, table: WorkTable, made: _Made) -> None:
         elif entry.kind == "sew":
             made.sewing.append(sewn(entry, table, made.sewing))
         else:
-            made.finished.append((entry.title, measure(entry, table)))
+            size, on = measure(entry, table)
+            made.finished.append((entry.title, size))
+            made.measured_on.append(on)
     except CallError as error:
         raise stopped(error, entry.function, place) from None
     except KitError as error:
@@ -174,7 +196,7 @@ def _pattern(table: WorkTable, made: _Made, whole: bool) -> Pattern:
     definition, body = table.definition, table.body
     pieces = _numbered(tuple(table.pieces.values()))
     offset = max((p.number for p in pieces), default=0)
-    strips = tuple(replace(s, number=offset + 1 + i) for i, s in enumerate(table.strips.values()))
+    strips = tuple(changed(s, number=offset + 1 + i) for i, s in enumerate(table.strips.values()))
     shown = tuple(_shown(p, table.values[p.name], definition) for p in definition.parameters)
     over = tuple((entry.title, entry.over) for entry in definition.entries if entry.kind == "finished" and entry.over)
     pattern = Pattern(
@@ -188,6 +210,7 @@ def _pattern(table: WorkTable, made: _Made, whole: bool) -> Pattern:
         tuple(made.finished),
         over,
         table.start,
+        measured_on=tuple(made.measured_on),
     )
     pattern = with_corners(with_sewn_roles(pattern))
     if whole:
@@ -200,7 +223,7 @@ def _shown(parameter: Parameter, value: float, definition: Definition) -> Parame
     """A parameter's value in the pattern; what it follows from, where it was not moved."""
     shown = parameter.valued(value)
     if parameter.is_following and abs(value - parameter.default) < 1e-6:
-        return replace(shown, follows=follows_said(parameter, definition.chart))
+        return changed(shown, follows=follows_said(parameter, definition.chart))
     return shown
 
 
@@ -211,11 +234,11 @@ def _titled(steps: Sequence[StepRecord], pieces: Sequence[Piece]) -> tuple[StepR
     found = []
     for step in steps:
         named = tuple(
-            piece if last.get(piece.name, piece.title) == piece.title else replace(piece, title=last[piece.name])
+            piece if last.get(piece.name, piece.title) == piece.title else changed(piece, title=last[piece.name])
             for piece in step.pieces
         )
         same = all(a is b for a, b in zip(named, step.pieces, strict=True))
-        found.append(step if same else replace(step, pieces=named))
+        found.append(step if same else changed(step, pieces=named))
     return tuple(found)
 
 
@@ -227,14 +250,14 @@ def so_far(definition: Definition, entry: Entry, body: Body, values: Mapping[str
     if entry.kind != "step":
         steps = tuple(e for e in every if e.kind == "step")
         wanted = steps + tuple(e for e in wanted if e.kind == "sew" and e is not every[at]) + (every[at],)
-    return work(replace(definition, entries=wanted), body, values, whole=False)
+    return work(changed(definition, entries=wanted), body, values, whole=False)
 
 
 def _numbered(pieces: tuple[Piece, ...]) -> tuple[Piece, ...]:
     """Pieces with the numbers their steps gave them, the rest counted on, in number order."""
     taken = {p.number for p in pieces if p.number}
     free = (n for n in range(1, len(pieces) + len(taken) + 1) if n not in taken)
-    return tuple(sorted((p if p.number else replace(p, number=next(free)) for p in pieces), key=lambda p: p.number))
+    return tuple(sorted((p if p.number else changed(p, number=next(free)) for p in pieces), key=lambda p: p.number))
 
 
 def _check_closed(piece: Piece, worn: bool) -> None:

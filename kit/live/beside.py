@@ -23,6 +23,7 @@ from kit.lesson.listener import AskedWalk, take_seat
 from kit.lesson.parameter import in_units
 from kit.lesson.pattern import Pattern
 from kit.lesson.steps import Entry
+from kit.lesson.time_limit import hear_interrupts
 from kit.lesson.where import here, shell
 from kit.lesson.working import so_far, work
 from kit.live.followers import followers
@@ -83,6 +84,7 @@ class NotebookSide:
             from kit.live.typing_help import help_while_typing
 
             help_while_typing(ip)
+            hear_interrupts()
         names = list(ip.user_ns.values()) if ip is not None and self.cell else []
         for former in names:
             if not isinstance(former, Lesson) or former is self.lesson:
@@ -99,7 +101,7 @@ class NotebookSide:
         take_over(self.lesson, former, self.cell)
         self._shown, self._walks, self.history = dict(side._shown), dict(side._walks), side.history
         self._said, self._old = list(side._said), set(side._old)
-        for view in followers(former):
+        for view in tuple(followers(former)):
             view.rebind(self.lesson)
 
     def wrote(self, entry: Entry) -> None:
@@ -116,8 +118,7 @@ class NotebookSide:
             display(ExerciseView(self.lesson, exercise))
 
     def rewritten(self) -> None:
-        for view in followers(self.lesson):
-            view.refresh(rewritten=True)
+        followers(self.lesson).tell(rewritten=True)
         if self._said:  # they may name what has just been written
             self._following.ask()
 
@@ -129,8 +130,7 @@ class NotebookSide:
             if whole:
                 self.history.seal()
         self._stilling.drop()
-        for view in followers(self.lesson):
-            view.refresh()
+        followers(self.lesson).tell()
         if self._shown or self._walks or self._said:
             self._following.ask()
 

@@ -14,6 +14,7 @@ from itertools import pairwise
 
 from kit.live.film import LEAST, Showing
 from kit.live.webvtt import Cue
+from kit.units import set_fractions
 
 WIDE, LINES = 42, 2
 """Letters of a line and lines of a caption at most (common practice, no source)."""
@@ -22,6 +23,7 @@ PACE = 13.0
 SHORTEST = 1.5
 """Seconds a caption stays at least, where there is so much time (common practice, no source)."""
 _AMOUNT = re.compile(r"(?<=[\d½¼¾⅛⅜⅝⅞⁄₀-₉]) (?=[^\W\d]{1,5}\b)")
+_BOTH = re.compile("(\N{NO-BREAK SPACE}[^\\W\\d]{1,5}\\.?) (?=\\([\\d½¼¾⅛⅜⅝⅞])")
 _SENTENCE = re.compile(r"(?<=[.!?…])\s+(?=[^\sa-zäöüßàâçéèêëîïôûñáíóú([])")
 
 
@@ -64,7 +66,7 @@ def caption_cues(found: Sequence[Showing], words: Mapping[str, Sequence[str]]) -
     cues: list[Cue] = []
     for number, one in enumerate(found, 1):
         texts = [pair for text in words.get(one.key, ()) for pair in lines_of(text)]
-        takes = [max(SHORTEST, sum(map(len, pair)) / PACE) for pair in texts]
+        takes = [_taken(pair) for pair in texts]
         room = one.end - one.start
         k = min(1.0, room / sum(takes)) if takes else 1.0
         at = one.start
@@ -74,11 +76,20 @@ def caption_cues(found: Sequence[Showing], words: Mapping[str, Sequence[str]]) -
     return cues
 
 
+def lasting(texts: Sequence[str]) -> float:
+    """Seconds that it takes to read those texts as captions without hurry; spoken they take about as long."""
+    return sum(_taken(pair) for text in texts for pair in lines_of(set_fractions(text)))
+
+
+def _taken(lines: tuple[str, ...]) -> float:
+    return max(SHORTEST, sum(map(len, lines)) / PACE)
+
+
 def lines_of(text: str) -> list[tuple[str, ...]]:
     r"""`text` as captions: each sentence anew, in as few captions as hold it, their lines of like length.
 
     >>> lines_of("Pin the side seams. Stitch them from hem to armhole, 1.5 cm (5/8 in) from the edge.")
-    [('Pin the side seams.',), ('Stitch them from hem to armhole,', '1.5\xa0cm (5/8\xa0in) from the edge.')]
+    [('Pin the side seams.',), ('Stitch them from hem to armhole,', '1.5\xa0cm\xa0(5/8\xa0in) from the edge.')]
     """
     found: list[tuple[str, ...]] = []
     for sentence in _SENTENCE.split(text.strip()):
@@ -92,8 +103,9 @@ def lines_of(text: str) -> list[tuple[str, ...]]:
 
 
 def held(text: str) -> str:
-    """`text` in which no line breaks between an amount and its unit."""
-    return _AMOUNT.sub("\N{NO-BREAK SPACE}", text)
+    """`text` in which no line breaks between an amount and its unit, nor between a length and the same in the other
+    system."""
+    return _BOTH.sub("\\1\N{NO-BREAK SPACE}", _AMOUNT.sub("\N{NO-BREAK SPACE}", text))
 
 
 def _wrapped(text: str, wide: int) -> list[str]:

@@ -15,12 +15,13 @@ import numpy as np
 from kit.atomic import write_atomically
 from kit.errors import KitError, near
 from kit.lesson.pattern import Pattern
+from kit.live.captions import lasting
 from kit.live.film_file import GIF_RATE, gif, mp4, png
 from kit.live.lower_third import Bar, bars, with_bar
 from kit.picture.filming import filming
 from kit.picture.raster import Pixels, Raster, raster
 from kit.picture.staged import StagedDrawing
-from kit.picture.step_pictures import ROOM, PlayerPicture, player_pictures
+from kit.picture.step_pictures import ROOM, PlayerPicture, player_pictures, told_once
 from kit.units import System
 
 if TYPE_CHECKING:
@@ -33,6 +34,7 @@ _DRAWN = 0.72  # of a clip's time, the rest it stands still
 _LEAD = 0.05
 _MARGIN = 0.035  # of the shorter side, around a picture
 _LARGEST = 4096
+_LEAST = 4.0  # seconds of a picture whose words are read sooner
 _OTHER_LETTERS = 1.2  # times the width of the kit's own: a viewer of an SVG may have only wide ones
 
 
@@ -46,7 +48,7 @@ def lesson_clips(
     steps: Sequence[str] | str | None = None,
     kind: Kind = "mp4",
     size: tuple[int, int] = (1920, 1080),
-    seconds: float = 4.0,
+    seconds: float | Literal["words"] = 4.0,
     *,
     rate: int = 30,
     ground: str = "",
@@ -56,7 +58,8 @@ def lesson_clips(
     cancelled: Callable[[], bool] | None = None,
 ) -> tuple[Path, ...]:
     """Write the steps of `lesson` into `folder` and give the files: "mp4" and "gif" clips, in which each picture of a
-    step takes `seconds`; "png" with clear ground and "svg" of the finished pictures.
+    step takes `seconds` ("words": as long as it takes to read or say what stands under it first, and four at least);
+    "png" with clear ground and "svg" of the finished pictures.
 
     `steps` are names of steps (all without them), `size` width and height in pixels, `rate` frames a second of an mp4
     (25 or 30), `ground` a flat colour "#rrggbb" (white for clips, none for pictures), `system` the units said first.
@@ -118,7 +121,7 @@ def _chosen(found: Sequence[PlayerPicture], steps: Sequence[str] | str | None) -
     return list(groups.values())
 
 
-def _check(kind: str, size: tuple[int, int], seconds: float, rate: int, ground: str) -> None:
+def _check(kind: str, size: tuple[int, int], seconds: float | str, rate: int, ground: str) -> None:
     where = "clips"
     if kind not in KINDS:
         raise KitError(f"there is no kind '{kind}'.", where=where, do=near(kind, KINDS))
@@ -135,8 +138,12 @@ def _check(kind: str, size: tuple[int, int], seconds: float, rate: int, ground: 
             where=where,
             do=f"Use even numbers: size=({wide + wide % 2}, {high + high % 2}).",
         )
-    if not isinstance(seconds, int | float) or not 0.2 <= seconds <= 600:
-        raise KitError(f"{seconds!r} seconds is no length for a clip.", where=where, do="Give 0.2 to 600 seconds.")
+    if seconds != "words" and (not isinstance(seconds, int | float) or not 0.2 <= seconds <= 600):
+        raise KitError(
+            f"{seconds!r} seconds is no length for a clip.",
+            where=where,
+            do='Give 0.2 to 600 seconds, or "words" for as long as each picture\'s words take.',
+        )
     if rate not in (25, 30):
         raise KitError(f"{rate!r} frames a second is not offered.", where=where, do="Use rate=25 or rate=30.")
     if ground and not _is_colour(ground):
@@ -154,7 +161,7 @@ def _file(
     pictures: Sequence[PlayerPicture],
     kind: Kind,
     size: tuple[int, int],
-    seconds: float,
+    seconds: float | Literal["words"],
     rate: int,
     ground: str,
     sentence: bool,
@@ -174,12 +181,12 @@ def _file(
         return png(np.vstack([pixels, raster(below[0].svg(0), below[0].size)]) if below[0] else pixels)
     ground = ground or "#ffffff"
     speed = GIF_RATE if kind == "gif" else rate
-    count = max(2, round(seconds * speed))
-    whole = count * len(pictures)
+    counts = [max(2, round(each * speed)) for each in _lasts(pictures, seconds)]
+    whole = sum(counts)
 
     def frames() -> Iterator[Pixels]:
         number = 0
-        for shot, bar in zip(pictures, below, strict=True):
+        for shot, bar, count in zip(pictures, below, counts, strict=True):
             words = [raster(bar.svg(part), bar.size) for part in range(len(bar.parts))] if bar else []
             for i, pixels in enumerate(_frames(shot, room, count, ground, min(size) * _MARGIN)):
                 tell(number / whole)
@@ -187,6 +194,13 @@ def _file(
                 yield np.vstack([pixels, words[i * len(words) // count]]) if words else pixels
 
     return gif(frames()) if kind == "gif" else mp4(frames(), size, rate)
+
+
+def _lasts(pictures: Sequence[PlayerPicture], seconds: float | Literal["words"]) -> list[float]:
+    """Seconds of each picture of a step."""
+    if seconds != "words":
+        return [seconds] * len(pictures)
+    return [max(_LEAST, lasting(words)) for words in told_once(pictures)]
 
 
 def _stage(shot: PlayerPicture, size: tuple[int, int], ground: str) -> StagedDrawing:

@@ -80,7 +80,7 @@ def _written(
     kind: str, pattern: Pattern, code: str, lesson: Lesson, times: Mapping[str, float], found: Sequence[Showing]
 ) -> str:
     if kind.startswith("shots"):
-        return shot_list(pattern, lesson.units, code, times)
+        return shot_list(pattern, lesson.units, code, times, found)
     told = told_steps(pattern, lesson.units)
     if kind.startswith("captions"):
         return webvtt(caption_cues(found, {s.key: [set_fractions(text) for text in s.words] for s in told}))

@@ -54,14 +54,19 @@ def show_large(lesson: Lesson, *sliders: str) -> Large:
             f"show_large shows a lesson, not {type(lesson).__name__}.",
             do="Write show_large(lesson), with the lesson's own name.",
         )
+    check_sliders(lesson, sliders, "show_large")
+    with in_words_of(lesson):
+        return Large(lesson, sliders)
+
+
+def check_sliders(lesson: Lesson, sliders: tuple[str, ...], where: str) -> None:
+    """Raises `KitError`, telling of `where`, for more than three `sliders` and for a name that is no parameter."""
     if len(sliders) > MOST_SLIDERS:
-        raise KitError(f"{len(sliders)} sliders are named.", where="show_large", do=f"Name {MOST_SLIDERS} at most.")
+        raise KitError(f"{len(sliders)} sliders are named.", where=where, do=f"Name {MOST_SLIDERS} at most.")
     known = [parameter.name for parameter in lesson.parameters]
     for name in sliders:
         if name not in known:
-            raise KitError(f"there is no parameter '{name}'.", where="show_large", do=near(str(name), known))
-    with in_words_of(lesson):
-        return Large(lesson, sliders)
+            raise KitError(f"there is no parameter '{name}'.", where=where, do=near(str(name), known))
 
 
 class Large(anywidget.AnyWidget):
@@ -129,6 +134,16 @@ class Large(anywidget.AnyWidget):
             self._saving.now()
         followers(self.lesson).panels.discard(self)
         super().close()
+
+    @property
+    def place(self) -> tuple[str, str, int]:
+        """Kind, key and number of the picture on show; ("", "", 0) for the whole draft."""
+        at = min(max(self.index, 0), len(self._shots))
+        return self._shots[at - 1].place if at else ("", "", 0)
+
+    def go(self, place: tuple[str, str, int]) -> None:
+        """Show the picture at `place`, where there is one, else the whole draft."""
+        self.index = next((i for i, shot in enumerate(self._shots, 1) if shot.place == place), 0)
 
     # ---- what people do -----------------------------------------------------------------------------------
 

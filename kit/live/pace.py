@@ -4,7 +4,8 @@ Moves arrive as messages on the kernel's event loop, sometimes faster than a les
 `Latest` takes in every message that is already waiting and then works once, so nothing drawn is out of date;
 `Settled` waits until the moves have stopped, and may be cut in parts between which a new move is let in; `Aside`
 works longer things out in a thread and shows what was found on the loop.
-Without a running loop (plain Python) they work at once.
+Without a running loop (plain Python) they work at once. On the loop nobody's cell asks for what they do (`here`), also
+while a cell waits there for something of its own.
 """
 
 from __future__ import annotations
@@ -18,6 +19,7 @@ from collections.abc import Callable, Iterator
 from contextvars import copy_context
 from weakref import WeakSet
 
+from kit.lesson.where import acting
 from kit.pausing import Stopped, pause_here, pausing
 
 _QUIET_TURNS = 3
@@ -61,7 +63,8 @@ class Latest:
             loop.call_soon(self._turn, loop)
             return
         self._waiting = False
-        self._work()
+        with acting(following=True):
+            self._work()
 
 
 class Settled:
@@ -103,7 +106,8 @@ class Settled:
 
     def _begin(self, loop: asyncio.AbstractEventLoop) -> None:
         self._handle = None
-        self._parts = self._work()
+        with acting(following=True):
+            self._parts = self._work()
         if self._parts is not None:
             self._handle = loop.call_soon(self._next, loop)
 
@@ -113,7 +117,8 @@ class Settled:
         if parts is None:
             return
         try:
-            next(parts)
+            with acting(following=True):
+                next(parts)
         except StopIteration:
             self._parts = None
             return
@@ -193,7 +198,7 @@ class Aside:
                 found()
 
         # A loop that is closed takes nothing more: there is nobody left to show it to.
-        with contextlib.suppress(Stopped, RuntimeError), _ONE_AT_A_TIME, pausing(pause):
+        with contextlib.suppress(Stopped, RuntimeError), _ONE_AT_A_TIME, pausing(pause), acting(following=True):
             pause_here()
             for found in self._work():
                 pause_here()

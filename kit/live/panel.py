@@ -31,7 +31,7 @@ from kit.lesson.where import here
 from kit.lesson.working import work
 from kit.live import fragments
 from kit.live.beside import beside
-from kit.live.choices import Choices
+from kit.live.choices import DRAFT, Choices
 from kit.live.figures import Figures
 from kit.live.fit_box import FitBox
 from kit.live.followers import followers
@@ -54,6 +54,8 @@ from kit.wording.worded import worded
 _SAVE_AFTER = 0.5  # seconds of rest
 _CHECK_AFTER = 0.35
 _WIDTH, _HEIGHT = 760.0, 560.0
+_NARROW = 560.0
+"""Width (CSS px) under which a picture is drawn for the room it has: made smaller, its letters could not be read."""
 
 
 def panel(lesson: Lesson) -> Panel:
@@ -92,7 +94,7 @@ class Panel(widgets.VBox):
         self.rows: dict[str, ParameterRow] = {}
         self.drawn = 0
         self.pattern: Pattern | None = None
-        self.cell, _ = running_cell()
+        self.cell, self._run = running_cell()
         self._rewritten = True
         self._said = ""
         self._moved_last = ""
@@ -102,6 +104,7 @@ class Panel(widgets.VBox):
         self._proved = ""
         self._stamp: Any = None
         self._room: tuple[Any, float] = (None, 0.0)
+        self._wide, self._high = _WIDTH, _HEIGHT
         self._moves = Moves()
         self._latest = Latest(self._draw)
         self._saving = Settled(self._save, _SAVE_AFTER)
@@ -111,7 +114,7 @@ class Panel(widgets.VBox):
         self.add_class("lessonkit-panel")
         self.picture.add_class("lessonkit-picture")
         for other in tuple(followers(lesson).panels):
-            if self.cell and other.cell == self.cell:
+            if self.cell and other.cell == self.cell and getattr(other, "_run", None) != self._run:
                 other.close()
         followers(lesson).panels.add(self)
         _open.add(self)
@@ -153,6 +156,19 @@ class Panel(widgets.VBox):
         _open.discard(self)
         super().close()
 
+    @property
+    def place(self) -> tuple[str, str, int]:
+        """Kind, key and number of the picture on show; ("", "", 0) for the whole draft and the garment laid flat."""
+        kind, name = self.view.value
+        return ("draft", name, 1) if kind == "step" else ("", "", 0)
+
+    def go(self, place: tuple[str, str, int]) -> None:
+        """Show the drafting step at `place`; the whole draft for any other. The garment laid flat stays."""
+        kind, key, _ = place
+        wanted = ("step", key) if kind == "draft" else DRAFT
+        if self.view.value[0] != "flat" or wanted != DRAFT:
+            self.view.value = wanted if wanted in [value for _, value in self.view.options] else DRAFT
+
     # ---- parts --------------------------------------------------------------------------------------------
 
     def _build(self) -> None:
@@ -163,7 +179,7 @@ class Panel(widgets.VBox):
         self.figures = Figures(self.lesson)
         self.remedies = RemedyBox(self.lesson, self._mended, self._guarded)
         self.fit = FitBox(self.lesson, self._changed, self._guarded)
-        self._watch = NotebookWatch(lambda: beside(self.lesson).rewritten())
+        self._watch = NotebookWatch(lambda: beside(self.lesson).rewritten(), self._roomy)
         self.notes = widgets.HTML()
         self.message = widgets.HTML()
         self.picture = widgets.HTML(layout={"min_height": "200px"})
@@ -219,13 +235,19 @@ class Panel(widgets.VBox):
 
         def guarded(_: Any) -> None:
             with in_words_of(self.lesson):
-                self._said = ""
+                self._set_anew()
                 try:
                     act()
                 except Exception as error:
                     self._refused(error)
 
         return guarded
+
+    def _set_anew(self) -> None:
+        """The reader sets something: what was refused before is told no longer."""
+        self._said = ""
+        for row in self.rows.values():
+            row.pardon()
 
     def _changed(self) -> None:
         self._moved_last, self._room = "", (None, 0.0)
@@ -234,7 +256,7 @@ class Panel(widgets.VBox):
     @spoken
     def _slid(self, name: str, value: float) -> None:
         kind = self.rows[name].parameter.kind
-        self._said = ""
+        self._set_anew()
         self._moved_last = name
         try:
             self.lesson.change(**{name: Length(value) if kind == "length" else value})
@@ -267,7 +289,7 @@ class Panel(widgets.VBox):
         try:
             pattern, open_outline = self._worked(rewritten)
             trouble = trouble or open_outline
-            self._good = fragments.picture(self._drawing(pattern), _WIDTH, _HEIGHT)
+            self._good = fragments.picture(self._drawing(pattern), self._wide, self._high)
             self.pattern = pattern
             self.drawn += 1
             self._show_picture(self._good)
@@ -331,6 +353,9 @@ class Panel(widgets.VBox):
         """The pattern, and what is still open in it. While a lesson is being written its outlines may stand
         open between one step and the next; a moved slider gets no such leave."""
         lesson = self.lesson
+        handed = None if rewritten else followers(lesson).handed(lesson)
+        if handed is not None:
+            return handed, ""
         try:
             return lesson.work(), ""
         except KitError as error:
@@ -363,8 +388,16 @@ class Panel(widgets.VBox):
     def _compared(self, drawing: Drawing) -> None:
         """Before and after a fitting, with what moved measured."""
         if self.pattern is not None:
-            self._good = fragments.picture(drawing, _WIDTH, _HEIGHT)
+            self._good = fragments.picture(drawing, self._wide, self._high)
             self._show_picture(self._good)
+
+    def _roomy(self, wide: float, high: float) -> None:
+        """The browser's picture has this much room, CSS px."""
+        least = 200.0
+        room = (max(wide, least), max(high, least)) if wide < _NARROW else (_WIDTH, _HEIGHT)
+        if room != (self._wide, self._high):
+            self._wide, self._high = room
+            self._latest.ask()
 
     def _show_picture(self, html: str) -> None:
         """The picture in a room that grows with it but does not shrink while one view is looked at, so that what

@@ -155,6 +155,15 @@ class Player(anywidget.AnyWidget):
         followers(self.lesson).panels.discard(self)
         super().close()
 
+    @property
+    def place(self) -> tuple[str, str, int]:
+        """Kind, key and number of the picture on show; ("", "", 0) where a lesson has no steps."""
+        return self._shots[self.index].place if 0 <= self.index < len(self._shots) else ("", "", 0)
+
+    def go(self, place: tuple[str, str, int]) -> None:
+        """Show the picture at `place`, where there is one."""
+        self.index = next((i for i, shot in enumerate(self._shots) if shot.place == place), self.index)
+
     # ---- what people do -----------------------------------------------------------------------------------
 
     def _heard(self, _: Any, content: Any, buffers: Any) -> None:

@@ -103,9 +103,10 @@ def make(job: PrintJob, tell: Any) -> dict[str, Any]:
         from kit.booklet.compose import compose
         from kit.booklet.fetch import LessonFolder
         from kit.booklet.html import to_html
-        from kit.booklet.typesetter import need_typesetter
+        from kit.booklet.typesetter import load_typesetter, need_typesetter
 
         need_typesetter()
+        load_typesetter()
         from kit.booklet.render import to_pdf
 
         tell("print_booklet")

@@ -111,6 +111,7 @@ class ParameterRow:
         self._before = ""
         self._follows = ""
         self._mark: ProofNote | None = None
+        self._refusal: ProofNote | None = None
         why = parameter.why
         self._tooltip = say("panel.row_tip", name=parameter.label, why=why) if why else parameter.label
         self._tracks: dict[System, _Track] = {}
@@ -149,6 +150,8 @@ class ParameterRow:
             self._tracks[system].place(value)
         if turned or moved:
             self._write()
+        if moved:
+            self.pardon()
         self._own = None
 
     def end(self, left: Parameter) -> None:
@@ -171,24 +174,36 @@ class ParameterRow:
 
     def mark(self, mark: ProofNote | None) -> None:
         """Show what the proof has to say about this value, or that it has nothing to say. The row keeps its height."""
-        if mark == self._mark:
-            return
-        self._mark = mark
+        if mark != self._mark:
+            self._mark = mark
+            self._tell_mark()
+
+    def refuse(self, error: KitError) -> None:
+        """Say beside the box why what was given cannot be used. It stands until `pardon`: a proof of the draft before,
+        which ends a moment later, does not take it away before it is read."""
+        self._refusal = ProofNote(str(error), str(error), brought=True)
+        self._tell_mark()
+
+    def pardon(self) -> None:
+        """Something else was set meanwhile: what was refused is not told any more."""
+        if self._refusal is not None:
+            self._refusal = None
+            self._tell_mark()
+
+    @property
+    def marked(self) -> ProofNote | None:
+        """What stands beside the value: a refusal, else what the proof says."""
+        return self._refusal or self._mark
+
+    def _tell_mark(self) -> None:
+        mark = self.marked
         edge = _PLAIN_EDGE if mark is None else _BROUGHT_EDGE if mark.brought else _NAMED_EDGE
         self.widget.layout.border_left = edge
         self._explain()
 
-    def refuse(self, error: KitError) -> None:
-        """Say beside the box why what was given cannot be used."""
-        self.mark(ProofNote(str(error), str(error), brought=True))
-
-    @property
-    def marked(self) -> ProofNote | None:
-        return self._mark
-
     def _explain(self) -> None:
         """The reason of the parameter, or over it, on the same room, what the proof says."""
-        mark, why = self._mark, escape(two_sentences(self.parameter.why, self._follows))
+        mark, why = self.marked, escape(two_sentences(self.parameter.why, self._follows))
         if mark is None:
             self._why.value = f'<div style="{_SMALL};min-height:15px;opacity:.75">{why}</div>'
             return
@@ -260,5 +275,6 @@ class ParameterRow:
             return
         if value == self._value:
             self._write()
+            self.pardon()
         else:
             self._moved(self.parameter.name, value)

@@ -76,8 +76,9 @@ def touched(shape: Any, corner: tuple[float, float], cell: tuple[float, float], 
     how. `cell` is (across, along) in mm."""
     rows, columns = size
     # One column more than there are: where something ends at the last one, its -1 stands there.
-    border = np.zeros((rows, columns + 1), dtype=np.int64)
-    crossings = np.zeros((rows, columns + 1), dtype=np.int64)
+    # Small numbers are quicker; of crossings it only matters whether they are odd, so that one may run over.
+    border = np.zeros((rows, columns + 1), dtype=np.int16)
+    crossings = np.zeros((rows, columns + 1), dtype=np.uint8)
     for ring in (ring for area in shapely.get_parts(shape) for ring in (area.exterior, *area.interiors)):
         # Each segment from its lower end (x0, y0) to its upper one (x1, y1), in cells.
         points = (shapely.get_coordinates(ring) - corner) / cell
@@ -102,8 +103,8 @@ def touched(shape: Any, corner: tuple[float, float], cell: tuple[float, float], 
         crossed = (y0 <= middle) & (middle < y1)  # of two segments that meet on the line, one
         at = x0[crossed] + (middle[crossed] - y0[crossed]) * slope[crossed]
         np.add.at(crossings, (row[crossed], np.clip(np.ceil(at - 0.5), 0, columns).astype(int)), 1)
-    inside = np.cumsum(crossings, axis=1) % 2 > 0
-    return np.asarray((np.cumsum(border, axis=1) > 0) | inside)[:, :columns]
+    inside = np.cumsum(crossings, axis=1, dtype=np.uint8) & 1
+    return np.asarray((np.cumsum(border, axis=1, dtype=np.int16) > 0) | inside.view(np.bool_))[:, :columns]
 
 
 def _within(values: Any, count: int) -> Any:
@@ -112,8 +113,9 @@ def _within(values: Any, count: int) -> Any:
 
 def _runs(cells: Cells) -> tuple[tuple[int, int, int], ...]:
     """The runs of cells down each column: (column, first row, how many)."""
-    edged = np.zeros((cells.shape[1], cells.shape[0] + 2), dtype=np.int8)
+    edged = np.zeros((cells.shape[1], cells.shape[0] + 2), dtype=np.bool_)
     edged[:, 1:-1] = cells.T
-    steps = np.diff(edged, axis=1)
-    starts, ends = np.argwhere(steps == 1).tolist(), np.nonzero(steps == -1)[1].tolist()
-    return tuple((column, start, end - start) for (column, start), end in zip(starts, ends, strict=True))
+    # Where a cell differs from the one before it a run begins or, every other time, has ended.
+    at = np.flatnonzero(edged[:, 1:] != edged[:, :-1])
+    column, start = np.divmod(at[::2], edged.shape[1] - 1)
+    return tuple(zip(column.tolist(), start.tolist(), (at[1::2] - at[::2]).tolist(), strict=True))

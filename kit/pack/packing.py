@@ -46,12 +46,16 @@ class Cost(Protocol[_W]):
         """`way` lies there now. False when what has been laid already costs more than is wanted."""
 
 
+Place = tuple[int, int, int]
+"""Which of a shape's ways, and the row and column of its corner."""
+
+
 @dataclass(frozen=True)
 class Packed:
-    """Where the shapes lie, in the order given: (which of its ways, row, column); `rows` of the ground are in use, and
+    """Where the shapes lie, in the order given; `rows` of the ground are in use, and
     `order` is that in which they were laid."""
 
-    places: tuple[tuple[int, int, int], ...]
+    places: tuple[Place, ...]
     rows: int
     order: tuple[int, ...]
 

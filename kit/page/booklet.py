@@ -31,6 +31,7 @@ from kit.booklet.tables import (
     ease_table,
     finished_table,
     measured_table,
+    steady,
     strip_size,
     strip_table,
 )
@@ -119,7 +120,7 @@ class BookletParts:
         tables = {
             "body": None if self.sized else body_table(given),
             "finished": finished_table(given),
-            "ease": ease_table(pattern),
+            "ease": ease_table(pattern, steady(given)),
             "choices": choice_table(pattern),
             "lengths": self._lengths(),
             "cut": cut_table(pattern),

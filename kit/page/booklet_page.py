@@ -7,10 +7,12 @@ it is drawn in the size it was built in; the engine is loaded when the reader as
 from __future__ import annotations
 
 import json
-from collections.abc import Mapping
+import re
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
 from html import escape
 from pathlib import Path
+from types import MappingProxyType
 
 from kit.booklet.buying import shopping
 from kit.booklet.compose import compose
@@ -25,6 +27,7 @@ from kit.booklet.theme_file import read_theme
 from kit.cloth.kept_lays import Kept
 from kit.diagnostic import reading
 from kit.language import speaking
+from kit.page.opening import moved, size_of
 from kit.proof import prove
 from kit.prose.readings import ruling_of
 from kit.rulers import ruled
@@ -53,6 +56,8 @@ def page_booklet(ran: Ran, notebook: Path, language: str, kept: Kept) -> PageBoo
     folder = LessonFolder(notebook.resolve().parent)
     look = read_theme(folder)
     given, cells = _of_a_size(ran.handover), ran.notebook
+    asked = ran.handover.pattern.body.name
+    other = asked != given.pattern.body.name
     with speaking(language):
         if language != given.pattern.lesson.language:
             given, cells, notes = spoken(given, cells, notebook, language)
@@ -61,13 +66,13 @@ def page_booklet(ran: Ran, notebook: Path, language: str, kept: Kept) -> PageBoo
             book = compose(given, cells, folder, prove(pattern), SCREEN, look, shopping(given, kept), marked=True)
             html = to_html(book, SCREEN, look, live=True)
     left = tuple(f"Left out of the booklet: {line}" for line in dict.fromkeys(folder.left_out))
-    moved = {
-        value.name: value.value
-        for value in pattern.values
-        if not value.follows and abs(value.value - value.default) > 1e-6
-    }
+    if other:
+        drawn = given.pattern.body.name
+        notes += (
+            f"The live booklet is drawn in size {drawn}, not for {asked}: a page holds sizes of the chart alone.",
+        )
     inks = (look.ink, look.accent)
-    return PageBooklet(html, language, pattern.lesson.units, _size(given), inks, moved, (*notes, *left))
+    return PageBooklet(html, language, pattern.lesson.units, size_of(given), inks, moved(pattern), (*notes, *left))
 
 
 def _of_a_size(given: Handover) -> Handover:
@@ -79,14 +84,24 @@ def _of_a_size(given: Handover) -> Handover:
     return replace(given, pattern=usual[0], fittings=())
 
 
-def _size(given: Handover) -> str:
-    """The name of the size it is drawn in; nothing where there is one size for all."""
-    name = given.pattern.body.name
-    return name if any(row.name == name for row in given.chart) else ""
+def file_of(made: Sequence[PageBooklet]) -> dict[str, str]:
+    """The files of one lesson's booklets by language: the first stands where a booklet alone would."""
+    return {
+        each.language: BOOKLET_FILE if number == 0 else BOOKLET_FILE.replace(".html", f".{each.language}.html")
+        for number, each in enumerate(made)
+    }
 
 
-def booklet_file(made: PageBooklet, edition: str, slug: str, words: Mapping[str, str], megabytes: int) -> str:
-    """The file, for the folder `edition` beside it; `words` are the page's own in the booklet's language."""
+def booklet_file(
+    made: PageBooklet,
+    edition: str,
+    slug: str,
+    words: Mapping[str, str],
+    megabytes: int,
+    files: Mapping[str, str] = MappingProxyType({}),
+) -> str:
+    """The file, for the folder `edition` beside it; `words` are the page's own in the booklet's language. `files` are
+    those of the lesson's booklets by language, which lead to one another; what a reader typed goes along."""
     told = {
         "slug": slug,
         "language": made.language,
@@ -103,5 +118,17 @@ def booklet_file(made: PageBooklet, edition: str, slug: str, words: Mapping[str,
         f'<script type="module" src="{escape(edition)}/booklet.js"></script>\n'
     )
     icon = f'<link rel="icon" href="{escape(edition)}/icon-192.png"/>\n'
+    html = made.html.replace("</head>", f"{icon}</head>", 1)
+    if len(files) > 1:
+        links = "".join(_link(code, file, words, here=code == made.language) for code, file in files.items())
+        label = escape(words.get("language", ""))
+        choice = f'<div class="languages" role="navigation" aria-label="{label}">{links}</div>'
+        html = re.sub(r"<body\b[^>]*>", lambda found: f"{found[0]}\n{choice}", html, count=1)
     with speaking(made.language):
-        return screen(made.html.replace("</head>", f"{icon}</head>", 1), tail, own=True)
+        return screen(html, tail, own=True)
+
+
+def _link(code: str, file: str, words: Mapping[str, str], *, here: bool) -> str:
+    name = escape(words.get(f"language_{code}", code))
+    now = ' aria-current="page"' if here else ""
+    return f'<a href="{escape(file)}" lang="{escape(code)}" hreflang="{escape(code)}"{now}>{name}</a>\n'

@@ -13,10 +13,7 @@ import hashlib
 import json
 import re
 import shutil
-import subprocess
-import sys
-import tempfile
-from collections.abc import Callable, Mapping, Sequence
+from collections.abc import Callable, Iterable, Mapping, Sequence
 from concurrent.futures import ThreadPoolExecutor
 from dataclasses import dataclass
 from importlib.metadata import PackageNotFoundError, distribution
@@ -26,6 +23,7 @@ from typing import Any
 from jinja2 import Environment, FileSystemLoader, StrictUndefined
 
 from kit.atomic import make_folder, write_atomically
+from kit.booklet.asked_draft import AskedDraft
 from kit.booklet.handover import DRAFTED, Handover
 from kit.booklet.run_notebook import read_notebook, run_notebook
 from kit.cloth.kept_lays import Kept
@@ -35,21 +33,27 @@ from kit.language import keys, known_language, languages, say, speaking
 from kit.lesson.lesson import slug
 from kit.lesson.word_file import path_of
 from kit.live.class_source import Source, class_source
-from kit.page.booklet_page import BOOKLET_FILE, PageBooklet, booklet_file, page_booklet
-from kit.page.bundle import MARKUP, PATHS, PURE, PURE_MODULES, unpacked, zipped
+from kit.page.alone import AloneError, answer_alone
+from kit.page.booklet_page import BOOKLET_FILE, PageBooklet, booklet_file, file_of, page_booklet
+from kit.page.bundle import MARKUP, PATHS, PURE, PURE_MODULES, WRITER, unpacked, zipped
 from kit.page.bytecode import compiled
 from kit.page.core import LOCK, VERSION, Core, cache_folder, core
 from kit.page.icons import icon
 from kit.page.kept_kit import kept_kit
+from kit.page.opening import Opening, opening
+from kit.page.packages import packages as given_packages
 from kit.page.packed import packed
+from kit.page.pages_beside import BESIDE, OFFERED, PAGES_LOCK, megabytes, page_parts, try_pages
 from kit.page.standard_library import standard_library
+from kit.paper.papers import paper
 from kit.resources import templates
+from kit.units import System
 
 LESSON = "lesson.ipynb"
 _EDITION = re.compile(r"edition-[0-9a-f]{12}")
 SCRIPTS = (
     *("app.js", "engine.js", "sliders.js", "grips.js", "body.js", "told.js", "page.css"),
-    *("worker.js", "files.js", "unpack.js", "unpacking.js"),
+    *("worker.js", "making.js", "files.js", "unpack.js", "unpacking.js"),
 )
 """What of templates/page a page is made of, but for its index and service worker."""
 _PATIENCE = 600.0  # seconds in which the page's own Python must have drawn every step
@@ -72,6 +76,7 @@ def build_page(
     out: Path,
     *,
     pyodide: Path | None = None,
+    packages: Path | None = None,
     spoken: Sequence[str] = (),
     sliders: Sequence[str] = (),
     cloth: bool = True,
@@ -79,22 +84,38 @@ def build_page(
     progress: Callable[[str], None] = lambda line: None,
     own_engine: bool = True,
     booklet: bool = False,
+    size: str | None = None,
+    units: System | None = None,
+    draft: AskedDraft | None = None,
 ) -> BuiltPage:
-    """Write the page of the lesson in `notebook` into the folder `out`. `pyodide` is a folder with Pyodide's core;
+    """Write the page of the lesson in `notebook` into the folder `out`. `pyodide` is a folder with Pyodide's core,
+    `packages` one with its compiled packages, with which the page writes its reader's own pattern pages (None: it
+    writes none);
     `spoken` the languages to choose from (the lesson's own and those with a translation beside it when empty);
     `sliders` the parameters a reader may move (all when empty); `cloth`: lengths to buy are worked out for every size.
     Without its `own_engine` the page has no Python: a room (kit/room) works the lesson for it. `booklet`: the booklet
-    lies beside it, in the first of the languages, and follows the reader's body.
+    lies beside it, in each of the languages, and follows the reader's body. Page and booklet open in `size` and
+    `units` (None: as saved beside the notebook) at the values of `draft`.
 
     Runs the notebook. Raises `KitError`; what stood in `out` before stands then.
     """
     book = read_notebook(notebook)
     _check_free(out)
+    writer = None if packages is None or not own_engine else given_packages(packages)
     taken = core(pyodide, progress) if own_engine else None
     source = class_source(notebook, LESSON, public=True)
     progress(f"Running {notebook.name} from the top")
     sized = (DRAFTED,) if cloth or booklet else ()
-    ran = run_notebook(book, notebook.resolve().parent, name=notebook.name, sizes=sized, timeout=timeout)
+    ran = run_notebook(
+        book,
+        notebook.resolve().parent,
+        name=notebook.name,
+        size=size,
+        units=units,
+        sizes=sized,
+        draft=draft,
+        timeout=timeout,
+    )
     given = ran.handover
     info = given.pattern.lesson
     offered = _offered(notebook, info.language, spoken)
@@ -116,14 +137,21 @@ def build_page(
         "sliders": list(sliders) or None,
         "cloth": {"sizes": _lengths(given, kept)} if cloth else {},
     }
-    beside = None
+    beside: tuple[PageBooklet, ...] = ()
     if booklet:
         progress("The booklet's pictures and words")
-        beside = page_booklet(ran, notebook, offered[0], kept)
-        options["inks"] = list(beside.inks)
+        beside = tuple(page_booklet(ran, notebook, code, kept) for code in offered)
+        options["inks"] = list(beside[0].inks)
     progress("Trying the page's own Python, without any other package")
-    loaded = _try(bundle, lesson, options)
-    parts, slow = _parts(lesson, options, info.title, offered), ""
+    begins = opening(given, draft)
+    loaded = _try(bundle, lesson, {**options, "opening": begins.told})
+    extra: dict[str, bytes] = {}
+    if writer is not None and taken is not None:
+        progress("Trying what writes the reader's own pages")
+        whole = kept_kit(offered, drawings=drawings, booklet=booklet, pages=True)
+        try_pages(whole, lesson, options)
+        extra = page_parts(writer, taken, whole)
+    parts, slow = _parts(lesson, options, info.title, offered, begins, extra), ""
     if booklet:
         parts |= {name: (templates() / "page" / name).read_bytes() for name in ("booklet.js", "booklet.css")}
     if taken is not None:
@@ -131,7 +159,12 @@ def build_page(
         library = unpacked(_library(taken.bytes_of("python_stdlib.zip"), bundle, loaded))
         quick, library, slow = _quick(taken, bundle, library)
         parts |= _python(taken, quick, library)
-    notes = (*_notes(given, offered, source, cloth), *filter(None, (slow,)), *(beside.notes if beside else ()))
+    notes = (
+        *_notes(given, offered, source, cloth, pages=bool(extra)),
+        *([begins.note] if begins.note and not booklet else ()),  # the booklet's own notes tell it
+        *filter(None, (slow,)),
+        *dict.fromkeys(note for each in beside for note in each.notes),
+    )
     return _write(out, parts, info.title, offered, notes, beside)
 
 
@@ -161,34 +194,18 @@ def _lengths(given: Handover, kept: Kept) -> dict[str, list[dict[str, Any]]]:
 def _try(bundle: Mapping[str, bytes], lesson: Mapping[str, bytes], options: Mapping[str, Any]) -> list[str]:
     """The page's own kit works the page's own lesson in a Python that has nothing else: every step is drawn. Returns
     the modules of the standard library that this took."""
-    with tempfile.TemporaryDirectory(prefix="lessonkit-page-") as scratch:
-        for folder, files in (("kit", bundle), ("lesson", lesson)):
-            for name, data in files.items():
-                path = Path(scratch) / folder / name
-                path.parent.mkdir(parents=True, exist_ok=True)
-                path.write_bytes(data)
-        code = _TRIAL.format(kit=str(Path(scratch) / "kit"), options=json.dumps(json.dumps(options)))
-        try:
-            ran = subprocess.run(
-                [sys.executable, "-I", "-S", "-B", "-c", code],
-                cwd=Path(scratch) / "lesson",
-                capture_output=True,
-                text=True,
-                timeout=_PATIENCE,
-            )
-        except subprocess.TimeoutExpired:
+    try:
+        told = answer_alone(_TRIAL, bundle, lesson, options, seconds=_PATIENCE)
+    except AloneError as error:
+        if error.late:
             raise KitError(
                 f"the lesson cannot be worked in a browser: its steps were not all drawn within {_PATIENCE:g} seconds.",
                 do="Look for a loop that does not end, or build with fewer --languages.",
             ) from None
-    said = ran.stdout.strip().splitlines()
-    if ran.returncode or not said:
-        last = (ran.stderr.strip().splitlines() or ["it ended without a word"])[-1]
         raise KitError(
-            f"the lesson cannot be worked in a browser: {last.removeprefix('kit.errors.KitError: ')}",
+            f"the lesson cannot be worked in a browser: {error}",
             do="What a page cannot have, such as another package, goes into a cell with the tag notes-to-self.",
-        )
-    told = json.loads(said[-1])
+        ) from None
     if told["answered"]:
         raise KitError("an exercise's answer would be in the page.", do="Write it right in lesson.exercise(...).")
     if told["refused"]:
@@ -199,17 +216,20 @@ def _try(bundle: Mapping[str, bytes], lesson: Mapping[str, bytes], options: Mapp
 
 _TRIAL = """
 import sys
-sys.path.insert(0, {kit!r})
+sys.path.insert(0, sys.argv[1])
 import json
 from pathlib import Path
 from kit.page.opened import without_notebook
 without_notebook()
 from kit.page.engine import Engine
-told = json.loads({options})
-given = {{"offered": told["languages"], **{{key: told[key] for key in ("sliders", "cloth", "inks") if key in told}}}}
+told = json.loads(sys.argv[2])
+given = {"offered": told["languages"], **{key: told[key] for key in ("sliders", "cloth", "inks") if key in told}}
 engine = Engine(Path("lesson.ipynb"), **given)
 refused = []
+opening = told.get("opening", {})
+body = {"size": opening["size"]} if opening.get("size") else {}
 def ask(**asked):
+    asked = {"body": body, "units": opening.get("units", "cm"), "values": opening.get("values", {}), **asked}
     made = json.loads(engine.answer(json.dumps(asked)))
     if not made["ok"]:
         refused.append(made["said"])
@@ -217,20 +237,20 @@ def ask(**asked):
 for code in told["languages"]:
     about = ask(do="about", language=code)
     for step in about.get("steps", ()):
-        ask(do="draw", language=code, step={{"kind": step["kind"], "key": step["key"], "picture": -1}})
+        ask(do="draw", language=code, step={"kind": step["kind"], "key": step["key"], "picture": -1})
     if "inks" in told:
         for step in about.get("steps", ()):
             ask(do="booklet", language=code, step=step)
 ask(do="prove")
 if "inks" in told:
     ask(do="booklet")
-body = {{"name": "I", "typed": {{"bust_girth": "94 cm"}}}}
+body = {"name": "I", "typed": {"bust_girth": "94 cm"}}
 if engine.lesson.measures:
-    engine.answer(json.dumps({{"do": "read", "name": "i.toml", "text": '[measured]\\nbust_girth = "94 cm"'}}))
+    engine.answer(json.dumps({"do": "read", "name": "i.toml", "text": '[measured]\\nbust_girth = "94 cm"'}))
     for wanted in ("body", "write"):
-        engine.answer(json.dumps({{"do": wanted, "body": body}}))
+        engine.answer(json.dumps({"do": wanted, "body": body}))
 loaded = sorted(name for name in sys.modules if name.partition(".")[0] in sys.stdlib_module_names)
-told = {{"refused": refused, "answered": any(each.answer for each in engine.lesson.exercises), "loaded": loaded}}
+told = {"refused": refused, "answered": any(each.answer for each in engine.lesson.exercises), "loaded": loaded}
 print(json.dumps(told))
 """
 
@@ -260,20 +280,25 @@ def _parts(
     options: Mapping[str, Any],
     title: str,
     offered: Sequence[str],
+    begins: Opening,
+    extra: dict[str, bytes],
 ) -> dict[str, bytes]:
-    """The files of the edition's folder by name, but for those of the page's own Python."""
+    """The files of the edition's folder by name, but for those of the page's own Python. `extra` are those that write
+    the reader's own pages."""
     parts = {
         "lesson.zip": zipped(dict(lesson)),
         "engine.json": _json(options),
-        "notices.txt": _notices().encode("utf-8"),
+        "notices.txt": _notices(WRITER.values() if extra else ()).encode("utf-8"),
         **{f"icon-{side}.png": icon(side) for side in (192, 512)},
     }
     for name in SCRIPTS:
         parts[name] = (templates() / "page" / name).read_bytes()
-    parts["page.json"] = _json(
-        {"slug": slug(title), "languages": {code: _words(code) for code in offered}, "own": offered[0]}
-    )
-    return parts
+    told = {"slug": slug(title), "languages": {code: _words(code) for code in offered}, "own": offered[0]}
+    told["opening"] = begins.told
+    if extra:
+        told["pages"] = {"papers": list(OFFERED), "size": megabytes(extra)}
+    parts["page.json"] = _json(told)
+    return parts | extra
 
 
 def _library(whole: bytes, bundle: Mapping[str, bytes], loaded: Sequence[str]) -> bytes:
@@ -316,6 +341,7 @@ def _words(code: str) -> dict[str, str]:
         words["start"] = say("class_copy.start")
         words["body_empty"] = say("panel.body_empty")
         words["body_mine"] = say("panel.body_mine")
+        words |= {f"paper_{name}": paper(name).said for name in OFFERED}
     return words
 
 
@@ -323,7 +349,7 @@ def _json(value: Any) -> bytes:
     return json.dumps(value, ensure_ascii=False, separators=(",", ":"), sort_keys=True).encode("utf-8")
 
 
-def _notices() -> str:
+def _notices(more: Iterable[str] = ()) -> str:
     parts = [
         "This page holds the work of others, under their own licences.",
         f"Pyodide {VERSION} (https://github.com/pyodide/pyodide), Mozilla Public License 2.0: "
@@ -332,14 +358,14 @@ def _notices() -> str:
         "unused modules are left out.",
         "Locale data in Babel: Unicode CLDR, Unicode License V3 (https://www.unicode.org/license.txt).",
     ]
-    plain = (*PURE.values(), "fluent.syntax", *PURE_MODULES.values(), *PATHS.values(), *MARKUP.values())
+    plain = (*PURE.values(), "fluent.syntax", *PURE_MODULES.values(), *PATHS.values(), *MARKUP.values(), *more)
     for name in ("pattern-lesson-kit", *plain):
         try:
             found = distribution(name)
         except PackageNotFoundError:
             continue
         about: Any = found.metadata
-        licence = about["License-Expression"] or about["License"] or ""
+        licence = about.get("License-Expression") or about.get("License") or ""  # a backport gives no None for []
         texts = [
             str(path.read_text("utf-8"))
             for path in found.files or ()
@@ -350,7 +376,9 @@ def _notices() -> str:
     return ("\n\n" + "-" * 78 + "\n\n").join(parts) + "\n"
 
 
-def _notes(given: Handover, offered: Sequence[str], source: Source, cloth: bool) -> tuple[str, ...]:
+def _notes(
+    given: Handover, offered: Sequence[str], source: Source, cloth: bool, *, pages: bool = False
+) -> tuple[str, ...]:
     """What the author must know."""
     notes = [
         "Whoever opens the page can read the lesson's code: its cells travel with it, without comments.",
@@ -360,8 +388,14 @@ def _notes(given: Handover, offered: Sequence[str], source: Source, cloth: bool)
         if source.bodies
         else "",
         "notices.txt names the work of others that travels with it.",
-        "Left out: pattern pages and cutting layouts (a reader can send you a body file instead), "
+        "Left out: cutting layouts, photographs, markdown cells, fittings."
+        if pages
+        else "Left out: pattern pages and cutting layouts (a reader can send you a body file instead), "
         "photographs, markdown cells, fittings.",
+        "The reader's own pattern pages were tried in this Python, not in a browser: have one page make them, and "
+        "measure its test square, before you hand it out."
+        if pages
+        else "",
         "" if cloth else "Cloth to buy is left out (--no-cloth).",
     ]
     missing = [row.name for row in given.chart if row.trouble]
@@ -395,7 +429,7 @@ def _write(
     title: str,
     offered: tuple[str, ...],
     notes: tuple[str, ...],
-    beside: PageBooklet | None = None,
+    beside: Sequence[PageBooklet] = (),
 ) -> BuiltPage:
     told = hashlib.sha256()
     for name in sorted(parts):
@@ -408,10 +442,11 @@ def _write(
     )
     skin = hashlib.sha256(b"".join((templates() / "page" / n).read_bytes() for n in ("index.html.j2", "sw.js.j2")))
     told.update(skin.digest())
-    if beside is not None:
-        told.update(beside.html.encode("utf-8"))
+    for each in beside:
+        told.update(each.html.encode("utf-8"))
+    booklets = file_of(beside)
     edition = f"edition-{told.hexdigest()[:12]}"
-    listed = [name for name in sorted(parts) if name != "notices.txt"]
+    listed = [name for name in sorted(parts) if name != "notices.txt" and not name.startswith(BESIDE)]
     size = round(sum(len(parts[name]) for name in listed if name != "pyodide.asm.mjs") / 1e6 + 0.3)
     with speaking(offered[0]):
         words = {key: say(f"page.{key}", size=size) if key == "opening_first" else say(f"page.{key}") for key in _OFTEN}
@@ -420,7 +455,9 @@ def _write(
             edition=edition,
             language=offered[0],
             words=words,
-            booklet=BOOKLET_FILE if beside else "",
+            booklet=booklets.get(offered[0], ""),
+            booklets=json.dumps(booklets),
+            pages=PAGES_LOCK in parts,
         )
     manifest = {
         "name": title,
@@ -445,10 +482,12 @@ def _write(
     make_folder(out)
     for name, data in parts.items():
         write_atomically(out / edition / name, data)
-    if beside is not None:
-        write_atomically(out / BOOKLET_FILE, booklet_file(beside, edition, slug(title), _words(beside.language), size))
-    else:
-        (out / BOOKLET_FILE).unlink(missing_ok=True)
+    for each in beside:
+        text = booklet_file(each, edition, slug(title), _words(each.language), size, booklets)
+        write_atomically(out / booklets[each.language], text)
+    for path in (out / BOOKLET_FILE, *out.glob("booklet.*.html")):
+        if path.name not in booklets.values():
+            path.unlink(missing_ok=True)
     write_atomically(out / "page.webmanifest", _json(manifest))
     write_atomically(out / "index.html", index)
     write_atomically(out / "sw.js", service)

@@ -18,9 +18,9 @@ from importlib.util import find_spec
 from pathlib import Path
 
 from kit.errors import KitError
-from kit.resources import templates
+from kit.resources import sign_letters, templates
 
-ROOTS = ("kit", "kit.page.engine", "kit.page.opened")
+ROOTS = ("kit", "kit.page.at_rest", "kit.page.engine", "kit.page.opened")
 WHOLE = ("kit.sewing", "kit.lesson", "kit.blocks")
 """Rooms whose modules are found when they are asked for, by name or by being there."""
 PURE = {"babel": "babel", "fluent": "fluent.runtime", "attr": "attrs", "pytz": "pytz"}
@@ -31,6 +31,15 @@ PATHS = {"svgelements": "svgelements"}
 MARKUP = {"markupsafe": "MarkupSafe"}
 """Those that come along only with a booklet; what of it is compiled stays behind, and its own Python does the same."""
 BOOKLET = "kit.page.booklet"
+PAGES = "kit.page.own_pages"
+"""What writes pattern pages: only where the compiled packages come along (kit/page/packages.py)."""
+COMPILED = ("numpy", "shapely", "PIL")
+"""Those packages, as they are imported."""
+WRITER = {"reportlab": "reportlab"}
+"""What else it needs, in plain Python."""
+_WRITER_LEFT = ("reportlab/graphics", "reportlab/platypus", "reportlab/fonts")
+LETTERS = "_letters"
+"""The folder inside the kit where a page has its letters (kit/resources.py)."""
 _NOT_HERE = ("kit.live", "kit.booklet", "kit.paper", "kit.pack", "kit.cli")
 _LEFT = (
     *("babel/messages/frontend", "babel/messages/extract", "babel/messages/setuptools_frontend", "babel/support"),
@@ -70,12 +79,15 @@ def unpacked(archive: bytes) -> dict[str, bytes]:
         return {name: opened.read(name) for name in opened.namelist() if not name.endswith("/")}
 
 
-def kit_files(languages: Sequence[str], *, drawings: bool = False, booklet: bool = False) -> dict[str, bytes]:
+def kit_files(
+    languages: Sequence[str], *, drawings: bool = False, booklet: bool = False, pages: bool = False
+) -> dict[str, bytes]:
     """Everything of the page's own Python by its path: the kit, its data and catalogues, and the packages in plain
-    Python it stands on. `drawings`: with what reads an SVG; `booklet`: with what a booklet follows the body by."""
+    Python it stands on. `drawings`: with what reads an SVG; `booklet`: with what a booklet follows the body by;
+    `pages`: with what writes pattern pages."""
     files: dict[str, bytes] = {}
     heads: set[str] = set()
-    for module in sorted(modules(booklet)):
+    for module in sorted(modules(booklet, pages)):
         path = path_of(module)
         heads |= _heads(path.read_text("utf-8"))
         files[f"kit/{path.relative_to(_KIT).as_posix()}"] = stripped(path.read_text("utf-8"))
@@ -91,6 +103,8 @@ def kit_files(languages: Sequence[str], *, drawings: bool = False, booklet: bool
             if path.is_file() and (path.suffix != ".ftl" or _subjects(path.read_text("utf-8")) & heads):
                 files[f"kit/_templates/language/{code}/{path.name}"] = _catalogue(path.read_text("utf-8"))
     files.update(packages(languages, drawings=drawings, booklet=booklet))
+    if pages:
+        files.update(_writer())
     return files
 
 
@@ -103,14 +117,15 @@ def path_of(module: str) -> Path:
     return place / "__init__.py" if place.is_dir() else place.with_suffix(".py")
 
 
-def modules(booklet: bool = False) -> set[str]:
-    """The modules of the kit that the page carries, with those of its `booklet`."""
-    elsewhere = tuple(room for room in _NOT_HERE if not (booklet and room == "kit.booklet"))
-    pure = {*PURE, *PURE_MODULES, *(MARKUP if booklet else ())}
+def modules(booklet: bool = False, pages: bool = False) -> set[str]:
+    """The modules of the kit that the page carries, with those of its `booklet`, or of what writes its `pages`."""
+    here = {*(["kit.booklet"] if booklet else []), *(["kit.paper", "kit.pack"] if pages else [])}
+    elsewhere = tuple(room for room in _NOT_HERE if room not in here)
+    pure = {*PURE, *PURE_MODULES, *(MARKUP if booklet else ()), *((*COMPILED, *WRITER) if pages else ())}
     reached: set[str] = set()
     needs: dict[str, set[str]] = {}
     barred: set[str] = set()
-    waiting = [*ROOTS, *_homes(), *([BOOKLET] if booklet else [])]
+    waiting = [*ROOTS, *_homes(), *([BOOKLET] if booklet else []), *([PAGES] if pages else [])]
     for room in WHOLE:
         base = _KIT.joinpath(*room.split(".")[1:])
         names = (
@@ -242,6 +257,21 @@ def packages(languages: Sequence[str], *, drawings: bool = False, booklet: bool 
     files["babel/global.dat"] = _globals((babel / "global.dat").read_bytes())
     for code in dict.fromkeys(("root", "en", *languages)):
         files[f"babel/locale-data/{code}.dat"] = _locale((babel / "locale-data" / f"{code}.dat").read_bytes())
+    return files
+
+
+def _writer() -> dict[str, bytes]:
+    """What writes a PDF, as it is installed, and the letters it sets, with their licence."""
+    files: dict[str, bytes] = {}
+    for name in WRITER:
+        folder = _package(name)
+        for path in sorted(folder.rglob("*.py")):
+            place = f"{name}/{path.relative_to(folder).as_posix()}"
+            if not place.startswith(_WRITER_LEFT):
+                files[place] = path.read_bytes()
+    for letters in sorted(sign_letters().iterdir()):
+        if letters.name in ("DejaVuSans.ttf", "DejaVuSans-Bold.ttf", "LICENSE_DEJAVU"):
+            files[f"kit/{LETTERS}/{letters.name}"] = letters.read_bytes()
     return files
 
 

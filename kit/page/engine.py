@@ -22,6 +22,7 @@ the reader's setting:
 | body | a body as typed: values read, estimates, what is wrong beside each, advice on its size, the tape pictures |
 | read | a body file's text ("name", "text"), as it would be typed |
 | write | the text of a body file for the body as typed |
+| pages | the reader's own pattern pages on a "paper", as PDF, where the packages for it are (`kit/page/own_pages.py`) |
 
 Every answer has `ok`. Where it is false, `said` says in the reader's language what is wrong and what to do, and
 nothing else has changed: the engine keeps no setting, only what it last worked out, to answer sooner. Numbers of
@@ -51,8 +52,8 @@ from kit.lesson.lesson import Lesson
 from kit.lesson.own_words import Translator
 from kit.lesson.pattern import Pattern
 from kit.lesson.word_file import path_of, read_words
-from kit.lesson.working import work
 from kit.page.as_data import drawing_data
+from kit.page.drafts import Drafts
 from kit.page.exercises import Exercises
 from kit.page.grips import grips
 from kit.page.opened import opened
@@ -101,7 +102,8 @@ class Engine:
     """The lesson of the notebook at `path`, worked for whoever asks. `offered` are the languages to choose from (the
     lesson's own first when left out), `sliders` the parameters a reader may move (None: all), `cloth` the lengths to
     buy by size, worked out when the page was built, `inks` the two of its booklet's pictures (ink and accent, as
-    "#1f2d3a"). Raises `KitError` when the lesson cannot be opened."""
+    "#1f2d3a"). It `rests` when the proof was asked last, which a page asks when nothing has moved for a
+    while. Raises `KitError` when the lesson cannot be opened."""
 
     def __init__(
         self,
@@ -124,6 +126,8 @@ class Engine:
         self._exercises = Exercises(self.lesson)
         self._opened_at = self.lesson.sitting
         self._last: _Worked | None = None
+        self._drafts = Drafts()
+        self.rests = False
         self._booklet_parts: Any = None
         self._tasks: dict[str, Callable[[Mapping[str, Any]], Answer]] = {
             "about": self._about,
@@ -135,6 +139,7 @@ class Engine:
             "body": self._body,
             "read": self._read,
             "write": self._write,
+            "pages": self._pages,
         }
 
     def answer(self, text: str) -> str:
@@ -145,6 +150,7 @@ class Engine:
             asked = None
         if not isinstance(asked, dict):
             asked = {}
+        self.rests = asked.get("do") == "prove"
         with ExitStack() as stack:
             stack.enter_context(speaking(read_language(asked, self.offered)))
             stack.enter_context(reading("inch" if asked.get("units") == "inch" else "cm"))
@@ -176,14 +182,18 @@ class Engine:
         elif setting.size:
             lesson.choose(size=setting.size)
         lesson.choose(units=setting.units)
-        lesson.change(**checked_values(dict(setting.values), tuple(lesson.parameters)))
+        known, values = tuple(lesson.parameters), dict(setting.values)
+        names = {each.name for each in known}
+        if not values.keys() <= names:  # a page may open with a fit change that its author asked for
+            known += tuple(each for each in lesson.fit_changes if each.name not in names)
+        lesson.change(**checked_values(values, known))
         return setting, lesson.body if lesson.measures else NOBODY, lesson.values
 
     def _worked(self, asked: Mapping[str, Any]) -> _Worked:
         setting, body, values = self._setting(asked)
         if self._last is not None and self._last.setting == setting:
             return self._last
-        pattern = work(self.lesson.definition, body, values)
+        pattern = self._drafts.pattern(self.lesson.definition, body, values)
         pattern = replace(pattern, lesson=replace(pattern.lesson, units=setting.units))
         pattern, names = self._in_words(pattern)
         self._last = _Worked(setting, body, values, pattern, names)
@@ -378,6 +388,16 @@ class Engine:
         setting = read_setting(asked, self.offered, self.lesson.sizes)
         body = body_of(setting.typed or Typed("", ()), self.lesson.sizes, setting.units)
         return {"text": written_file(body, setting.units)}
+
+    def _pages(self, asked: Mapping[str, Any]) -> Answer:
+        try:
+            room = import_module("kit.page.own_pages")  # by name: only a page with the packages for it carries it
+        except ImportError:
+            raise KitError(message("page.pages_not_here")) from None
+        worked = self._worked(asked)
+        with naming(worked.names):
+            made: Answer = room.own_pages(worked.pattern, asked.get("paper", "a4"))
+            return made
 
 
 def _room(asked: Mapping[str, Any]) -> tuple[float, float]:

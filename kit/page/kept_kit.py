@@ -12,23 +12,25 @@ from pathlib import Path
 
 from kit.atomic import write_atomically
 from kit.errors import KitError
-from kit.page.bundle import MARKUP, PATHS, PURE, PURE_MODULES, kit_files, unpacked, zipped
+from kit.page.bundle import MARKUP, PATHS, PURE, PURE_MODULES, WRITER, kit_files, unpacked, zipped
 from kit.page.core import cache_folder
 from kit.resources import templates
 
 _KIT = Path(__file__).resolve().parents[1]
 
 
-def kept_kit(languages: Sequence[str], *, drawings: bool = False, booklet: bool = False) -> dict[str, bytes]:
+def kept_kit(
+    languages: Sequence[str], *, drawings: bool = False, booklet: bool = False, pages: bool = False
+) -> dict[str, bytes]:
     """What `kit_files` gives, from the cache where it was made before of the very same sources, packages and Python;
     what lies there damaged is made anew. Raises `KitError` as it does."""
-    asked = f"{','.join(languages)} {drawings} {booklet}"
+    asked = f"{','.join(languages)} {drawings} {booklet} {pages}"
     kept = cache_folder() / f"kit-{_sources(asked)}.zip"
     try:
         return unpacked(kept.read_bytes())
     except (OSError, ValueError, EOFError, zlib.error, zipfile.BadZipFile):
         pass  # not there, or not whole
-    made = kit_files(languages, drawings=drawings, booklet=booklet)
+    made = kit_files(languages, drawings=drawings, booklet=booklet, pages=pages)
     try:
         write_atomically(kept, zipped(made))
     except KitError:
@@ -39,7 +41,7 @@ def kept_kit(languages: Sequence[str], *, drawings: bool = False, booklet: bool 
 def _sources(asked: str) -> str:
     """A digest of all that the files are made from."""
     told = hashlib.sha256(f"{asked} {platform.python_version()}".encode())
-    for name in sorted({*PURE.values(), *PURE_MODULES.values(), *PATHS.values(), *MARKUP.values()}):
+    for name in sorted({*PURE.values(), *PURE_MODULES.values(), *PATHS.values(), *MARKUP.values(), *WRITER.values()}):
         try:
             told.update(f"{name} {version(name)}\n".encode())
         except PackageNotFoundError:

@@ -7,11 +7,15 @@ from contextlib import suppress
 from typing import Any
 
 from kit.errors import KitError
+from kit.forgetting import forgettable
+from kit.language import language_tag
 from kit.lesson.bounds import Known, narrowed
 from kit.lesson.following import told as follows_from
 from kit.lesson.lesson import Lesson
+from kit.lesson.parameter import Parameter
 from kit.lesson.pattern import Pattern
 from kit.lesson.scale import Scale
+from kit.rulers import Ruling, ruling
 from kit.units import System
 from kit.wording.worded import worded
 
@@ -24,6 +28,7 @@ def sliders(
     and what it `follows` from where it was not moved. `first` and `last` are narrowed by what other values leave."""
     said = {value.name: value for value in pattern.values}
     known = Known({parameter.name: parameter for parameter in lesson.parameters}, values, lesson.body)
+    plain = ruling() == Ruling()  # what is kept was read by no booklet's rulers
     made = []
     for parameter in lesson.parameters:
         if parameter.name not in names:
@@ -43,7 +48,7 @@ def sliders(
                 "why": word.why,
                 "value": value,
                 "own": parameter.default,
-                "shown": parameter.show(value, units),
+                "shown": _shown(parameter, value, units, language_tag()) if plain else parameter.show(value, units),
                 "length": parameter.kind == "length",
                 "first": steps.start if steps else 0,
                 "last": steps.stop - 1 if steps else 0,
@@ -55,3 +60,9 @@ def sliders(
             }
         )
     return made
+
+
+@forgettable(512)  # one slider moves at a time; the others say what they said
+def _shown(parameter: Parameter, value: float, units: System, language: str) -> str:
+    """`value` as people read it in the `language` spoken."""
+    return parameter.show(value, units)

@@ -48,7 +48,7 @@ from kit.lesson.pattern import Pattern
 from kit.paper.papers import A0, A4, LETTER, Paper
 from kit.paper.printing import print_files
 from kit.paper.request import PageRequest
-from kit.paper.sheet import sheet, sheet_content, sheet_pdf
+from kit.paper.sheet import drawn_pieces, sheet, sheet_content, sheet_pdf
 from kit.paper.without_paper import also_without
 from kit.piece.allowance import cut_line, has_allowances
 from kit.piece.dart import darts_lying, mouth, sewn_point
@@ -78,9 +78,10 @@ def write_pages(
     """
     tell = progress or (lambda text: None)
     tell(say("paper.doing_pages"))
-    made = print_files(pattern, PageRequest(papers), tell)
+    drawn = drawn_pieces(pattern, PageRequest(papers))
+    made = print_files(pattern, PageRequest(papers), tell, drawn)
     tell(say("paper.doing_sheet"))
-    laid = sheet(pattern, (A0,), limit=A0.area[0])
+    laid = sheet(pattern, (A0,), limit=A0.area[0], drawn=drawn)
     made["sheet.pdf"] = sheet_pdf(
         sheet_content(laid, pattern), laid, pattern, lambda about: also_without(about, pattern, laid)
     )

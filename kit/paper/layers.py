@@ -113,13 +113,18 @@ def declared_in(document: pikepdf.Pdf, layers: Sequence[SwitchedLayer]) -> None:
     """Name `layers` in the catalogue of `document`, whose pages place a page that was drawn with them."""
     groups: dict[str, Any] = {}
     for page in document.pages:
-        for form in page.obj.Resources.get("/XObject", pikepdf.Dictionary()).values():
-            for value in form.get("/Resources", pikepdf.Dictionary()).get("/Properties", pikepdf.Dictionary()).values():
+        for form in _held(page.obj.Resources, "/XObject"):
+            for value in _held(form.get("/Resources", pikepdf.Dictionary()), "/Properties"):
                 for group in value.OCGs if value.Type == pikepdf.Name.OCMD else [value]:
                     groups.setdefault(str(group.Name), group)
     found = tuple(layer for layer in layers if layer.name in groups)
     if found:
         _catalogue(document, groups, found)
+
+
+def _held(of: Any, name: str) -> list[Any]:
+    """What a dictionary of a PDF holds under `name`. Its `values` are not in every pikepdf that is allowed."""
+    return [value for _, value in of.get(name, pikepdf.Dictionary()).items()]
 
 
 def _catalogue(document: pikepdf.Pdf, groups: Mapping[str, Any], layers: Sequence[SwitchedLayer]) -> None:

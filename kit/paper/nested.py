@@ -10,7 +10,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Container, Iterable, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass, field, replace
 from typing import Any
 
 import shapely
@@ -21,13 +21,13 @@ from kit.errors import KitError
 from kit.geometry import Motion, Point
 from kit.language import say
 from kit.lesson.pattern import Pattern
-from kit.paper.bunched import orders
+from kit.paper.bunched import Bunched, bunched, orders
 from kit.paper.one_for_all import one_grain, one_level
 from kit.paper.papers import A0, A4, LETTER, Paper
 from kit.paper.request import PageRequest
 from kit.paper.shared_lines import SharedPart, shared
 from kit.paper.sheet import GAP, Sheet, lay
-from kit.paper.size_names import size_names
+from kit.paper.size_names import NamePlaces, size_names
 from kit.picture.drawing import Fill, Item, Label, Stroke
 from kit.picture.fitted import PieceRoom
 from kit.picture.piece_sheet import moved, piece_items, piece_lines, piece_words
@@ -38,6 +38,17 @@ from kit.wording.lists import listed
 _CLOSER = 0.8
 _LINE = 0.5  # half the width of the heaviest line, and a little
 _OFTEN = 0.2  # the share of lines in bunches from which a piece's lines are thin
+
+
+@dataclass(frozen=True)
+class NestRoom:
+    """What does not change while the words of a nested piece are placed anew: the free paper that all its sizes have,
+    the paper (shapely) of all of them together, where names may stand, and where lines bunch."""
+
+    room: PieceRoom
+    paper: Any
+    places: NamePlaces
+    close: Bunched
 
 
 @dataclass(frozen=True)
@@ -57,6 +68,7 @@ class NestedPiece:
     areas: tuple[Any, ...]
     orders: tuple[SharedPart, ...] = ()
     thin: bool = False
+    found: NestRoom | None = field(default=None, repr=False, compare=False)  # kept from the first lettering to the next
 
     @property
     def piece(self) -> Piece:
@@ -192,11 +204,25 @@ def _nested(pieces: tuple[Piece | None, ...], whole: Nest) -> NestedPiece:
     )
     parts = shared(lines)
     stitches = shared([tuple(item for item in drawing if _stitch(item, edges)) for drawing in drawings])
-    around: Any = shapely.union_all(areas).buffer(_LINE, quad_segs=2).simplify(0.1)
+    paper = shapely.union_all(areas)
+    around: Any = paper.buffer(_LINE, quad_segs=2).simplify(0.1)
     if around.geom_type != "Polygon":
         around = around.convex_hull
     corners = tuple(Point(x, y) for x, y in around.exterior.coords[:-1])
-    return lettered(NestedPiece(pieces, motions, parts, stitches, (), (), corners, by_size), whole)
+    inner = shapely.intersection_all(
+        [
+            _closed(piece.outline.points(0.2), motion)
+            for piece, motion in zip(pieces, motions, strict=True)
+            if piece is not None
+        ]
+    )
+    free = NestRoom(
+        PieceRoom(_largest(shared_area), _largest(inner), [item for part in parts for item in part.items], letters=1.0),
+        paper,
+        NamePlaces(parts, whole.sizes),
+        bunched(parts, len(whole.sizes)),
+    )
+    return lettered(NestedPiece(pieces, motions, parts, stitches, (), (), corners, by_size, found=free), whole)
 
 
 def lettered(each: NestedPiece, whole: Nest, joins: Sequence[Stroke] = ()) -> NestedPiece:
@@ -206,18 +232,19 @@ def lettered(each: NestedPiece, whole: Nest, joins: Sequence[Stroke] = ()) -> Ne
     sizes = [place for place, piece in enumerate(each.pieces) if piece is not None]
     said = said_sizes([whole.sizes[i] for i in sizes], [whole.places[i] for i in sizes])
     said = say("paper.sizes_alike", sizes=said) if each.alike else said
-    areas = [area for area in each.areas if area is not None]
-    shared_area = shapely.intersection_all(areas)
-    inner = shapely.intersection_all([_closed(piece.outline.points(0.2), motion) for piece, motion in has])
-    everywhere = SharedPart(tuple(range(len(each.pieces))), tuple(joins))
-    parts = (*each.parts, everywhere) if joins else each.parts
-    small = _smallest([piece for piece, _ in has])
-    text = _words(small, whole, said, _largest(shared_area), _largest(inner), [part.items for part in parts])
+    found = each.found
+    assert found is not None  # several sizes have it from the first
+    text = _words(_smallest([piece for piece, _ in has]), whole, said, found.room.crossed(joins))
     words = [item for item in text if isinstance(item, Label)]
-    names = size_names(parts, whole.sizes, words)
+    lines = shapely.MultiLineString([_ends(join) for join in joins]) if joins else None
+    names = size_names(found.places, words, lines)
     words += [item for part in names for item in part.items if isinstance(item, Label)]
-    told = orders(parts, whole.sizes, whole.places, shapely.union_all(areas), words)
-    return replace(each, text=text, names=names, orders=told.parts, thin=told.share > _OFTEN)
+    told = orders(found.close, whole.sizes, whole.places, found.paper, words, lines)
+    return replace(each, text=text, names=names, orders=told.parts, thin=told.share > _OFTEN, found=found)
+
+
+def _ends(join: Stroke) -> list[tuple[float, float]]:
+    return [(point.x, point.y) for point in (join.curves[0].start, join.curves[-1].end)]
 
 
 def _stitch(item: Item, edges: set[str]) -> bool:
@@ -308,15 +335,12 @@ def _anchors(piece: Piece, common: Sequence[str]) -> list[str]:
 # ---- words ------------------------------------------------------------------------------------------------
 
 
-def _words(
-    piece: Piece, whole: Nest, said: str, area: Any, inner: Any, lines: Sequence[Sequence[Item]]
-) -> tuple[Item, ...]:
+def _words(piece: Piece, whole: Nest, said: str, room: PieceRoom) -> tuple[Item, ...]:
     """All text of a nest, once: on paper every size has, clear of the lines of all. `piece` is the smallest, in whose
     mm the nest lies."""
     pattern = whole.patterns[len(whole.patterns) // 2]
     pattern = replace(pattern, body=replace(pattern.body, name=said))
-    flat = [item for items in lines for item in items]
-    return tuple(piece_words(piece, pattern, PieceRoom(area, inner, flat, 1.0), pattern.lesson.units))
+    return tuple(piece_words(piece, pattern, room, pattern.lesson.units))
 
 
 def sized(each: NestedPiece, size: int) -> tuple[Item, ...]:

@@ -17,6 +17,7 @@ from __future__ import annotations
 import math
 from collections.abc import Sequence
 from dataclasses import dataclass
+from functools import lru_cache
 from typing import Any
 
 import numpy as np
@@ -128,32 +129,39 @@ class TurnedShape:
 
 def turned_shape(shape: Any, angle: float, cells: PageCells, limit: int) -> TurnedShape:
     """`shape` (shapely, mm) turned by `angle` radians and marked on `cells`, on a sheet at most `limit` cells wide."""
-    turned = affinity.rotate(shape, angle, origin=(0, 0), use_radians=True)
     half = cells.gap / 2
-    left, bottom, right, top = reach = turned.bounds
-    # A rough outline is quicker; the extra millimetre makes up for what simplifying and few corners take off.
-    grown = turned.simplify(0.5).buffer(half + 1.0, quad_segs=2)
-    hanging = affinity.affine_transform(grown, [1.0, 0.0, 0.0, -1.0, 0.0, 0.0])  # rows count downward
+    reach, hanging, ink = _turned(shape, angle, half)
+    left, bottom, right, top = reach
     footprint = Footprint.of(
         hanging, (cells.wide, cells.high), (left - half, -(top + half), right + half, -(bottom - half))
     )
-    first, last, parts = _pages(turned, reach, cells, max(1, limit - footprint.columns + 1))
+    first, last, parts = _pages(ink, reach, cells, max(1, limit - footprint.columns + 1))
     column = np.arange(int(last.max()))[:, None, None]
     touched = [(first[:, each] <= column) & (column < last[:, each]) for each in range(first.shape[1])]
     flat = np.stack(touched).reshape(len(touched) * len(column), -1).astype(np.float32)
     return TurnedShape(angle, footprint, first, last, parts, flat)
 
 
-def _pages(turned: Any, reach: tuple[float, ...], cells: PageCells, places: int) -> tuple[Any, Any, Any]:
+@lru_cache(maxsize=256)
+def _turned(shape: Any, angle: float, half: float) -> tuple[tuple[float, float, float, float], Any, Any]:
+    """What is the same on cells of every size: the bounds of the shape when it is turned, its outline grown by half a
+    gap, rows downward, and points not far apart on its ink."""
+    turned = affinity.rotate(shape, angle, origin=(0, 0), use_radians=True)
+    # A rough outline is quicker; the extra millimetre makes up for what simplifying and few corners take off.
+    grown = turned.simplify(0.5).buffer(half + 1.0, quad_segs=2)
+    lines = shapely.get_parts(turned)
+    lines = lines[shapely.length(lines) > 1e-3]  # a line of no length cannot be cut into segments
+    ink = shapely.get_coordinates(shapely.segmentize(lines, _SAMPLE))
+    return turned.bounds, affinity.affine_transform(grown, [1.0, 0.0, 0.0, -1.0, 0.0, 0.0]), ink
+
+
+def _pages(points: Any, reach: tuple[float, ...], cells: PageCells, places: int) -> tuple[Any, Any, Any]:
     """`first`, `last` and `parts` of a `TurnedShape` for `places` columns of its corner.
 
-    The ink is taken as points not far apart. They are sorted into bands one cell high, of which only the leftmost and
+    The ink is taken as `points` not far apart. They are sorted into bands one cell high, of which only the leftmost and
     rightmost point count; for each row phase the bands are gathered into the page rows they fall in; and a page row's
     span, slid to each column, is divided by the width of a page.
     """
-    lines = shapely.get_parts(turned)
-    lines = lines[shapely.length(lines) > 1e-3]  # a line of no length cannot be cut into segments
-    points = shapely.get_coordinates(shapely.segmentize(lines, _SAMPLE))
     band = ((reach[3] - points[:, 1] + EDGE) / cells.high).astype(int)
     count = int(band.max()) + 1
     low, high = np.full(count, np.inf), np.full(count, -np.inf)
@@ -209,9 +217,12 @@ class PageCost:
         fresh = [self._fresh[each : each + pages, : way.page_columns] for each in range(way.page_rows)]
         around = np.concatenate(fresh, axis=1)
         new = (around @ way.touched).reshape(pages * self._cells.rows, -1)[:rows, :across]
+        least = new.min()  # what is taken can only make it more: where that is too much already, nobody need look
+        if self.pages + least > self._at_most or (than is not None and least * _PAGE > than.worth):
+            return None
         if taken.depth:
             new[taken.struck(way.footprint, rows)] = np.inf
-        least = new.min()
+            least = new.min()
         if least == np.inf or (than is not None and least * _PAGE > than.worth):
             return None
         # Only places with the fewest new pages are weighed further: by parts, then by how far down and aside they are.

@@ -21,6 +21,7 @@ INSET = (17.0, 13.0)
 _CLEAR = 1.0
 _INSIDE = 5.0
 _STEP = 6.0
+_ASKED = (8, 32, 128)  # how many places for it are looked at first, and then
 _GREY = 0.4
 
 
@@ -29,12 +30,8 @@ def find_places(
 ) -> dict[Tile, tuple[float, float]]:
     """For each tile the lower left corner, on the sheet, of room for its place: clear of lines, text and joining
     marks, as far up and left as can be; where all is taken, the place that fewest things run through."""
-    things: list[Any] = []
-    for placement in laid.placements:
-        parts = shapely.get_parts(placement.written)
-        things.extend(shapely.get_parts(shapely.segmentize(shapely.get_parts(parts), 40.0)))
-    things.extend(shapely.box(x - 8, y - 8, x + 8, y + 8) for _, (x, y) in marks)
-    tree = shapely.STRtree(things)
+    beside = [shapely.box(x - 8, y - 8, x + 8, y + 8) for _, (x, y) in marks]
+    tree = shapely.STRtree([*laid.things, *beside])
     wide, high = PLACE
     found = {}
     for tile in pages.tiles:
@@ -45,12 +42,28 @@ def find_places(
             ys = np.array([tile.top - _INSIDE - high])
         y, x = (grid.ravel() for grid in np.meshgrid(ys, xs, indexing="ij"))
         rooms = shapely.box(x - _CLEAR, y - _CLEAR, x + wide + _CLEAR, y + high + _CLEAR)
-        hits = np.bincount(tree.query(rooms, predicate="intersects")[0], minlength=len(rooms))
         # The upper left corner first, then along the top and down the side.
-        far = (x - x.min()) + (y.max() - y)
-        at = int(np.lexsort((far, hits))[0])
+        order = np.argsort((x - x.min()) + (y.max() - y), kind="stable")
+        at = int(_emptiest(rooms, order, tree))
         found[tile] = (float(x[at]), float(y[at]))
     return found
+
+
+def _emptiest(rooms: Any, order: Any, tree: shapely.STRtree) -> Any:
+    """The first of `rooms`, in that `order`, that fewest things run through. All are asked for only where the first
+    ones are not free."""
+    hits = np.empty(len(rooms), dtype=int)
+    asked = 0
+    for end in (*_ASKED, len(order)):
+        some = order[asked:end]
+        if not len(some):
+            break
+        hits[some] = np.bincount(tree.query(rooms[some], predicate="intersects")[0], minlength=len(some))
+        free = some[hits[some] == 0]
+        if len(free):
+            return free[0]
+        asked = end
+    return order[hits[order].argmin()]
 
 
 def draw_place(

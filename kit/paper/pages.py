@@ -15,12 +15,12 @@ drawn 1/0.97 as large, and holds less.
 from __future__ import annotations
 
 import math
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass, replace
 from io import BytesIO
 from typing import Any
 
 import numpy as np
-import pikepdf
 import shapely
 from reportlab.pdfgen.canvas import Canvas
 
@@ -34,13 +34,14 @@ from kit.paper.gauge import class_banner
 from kit.paper.head import draw_head, edition_line
 from kit.paper.page_place import draw_place, find_places
 from kit.paper.papers import Paper
-from kit.paper.pdf_pen import INKS, MM, Ink, new_canvas, rule, set_ink, text_width, write
+from kit.paper.pdf_pen import INKS, MM, Ink, declare, new_canvas, rule, set_ink, text_width, write
 from kit.paper.plan import PagePlan, Tile, plan_pages
 from kit.paper.request import PageRequest
-from kit.paper.sheet import Sheet, finish
+from kit.paper.sheet import Sheet, draw_sheet, finish
 from kit.paper.without_paper import also_without, without_paper
 
 RING = 3.5
+_FORM = "Sheet"
 SCALE_LINE = 50.0
 _GLUE = 0.92
 _ASIDE = (0.0, -0.04, 0.04, -0.08, 0.08, -0.12, 0.12, -0.16, 0.16)
@@ -89,8 +90,7 @@ def _cut_length(roll: Paper, laid: Sheet) -> float:
 def joints(laid: Sheet, pages: PagePlan) -> tuple[Joint, ...]:
     """The borders of joined pages, numbered in page order, two marks on each: near the quarters of
     the border, moved aside where lines or text of a piece would run through them."""
-    written = shapely.GeometryCollection([placement.written for placement in laid.placements])
-    shapely.prepare(written)
+    tree = shapely.STRtree(laid.things)
     found = []
     for number, (before, after) in enumerate(pages.borders, 1):
         upright = before.row == after.row
@@ -99,10 +99,18 @@ def joints(laid: Sheet, pages: PagePlan) -> tuple[Joint, ...]:
         for quarter in (0.75, 0.25) if upright else (0.25, 0.75):
             along = [low + (high - low) * (quarter + aside) for aside in _ASIDE]
             places = [(after.left, each) if upright else (each, after.top) for each in along]
-            room = np.minimum(shapely.distance(shapely.points(places), written), RING + 5.0)
-            marks.append(places[int(room.argmax())])
+            marks.append(places[int(_room(places, tree).argmax())])
         found.append(Joint(number, before, after, tuple(marks)))
     return tuple(found)
+
+
+def _room(places: Sequence[tuple[float, float]], things: shapely.STRtree) -> Any:
+    """How far each of `places` is from the next of `things`, as far as it matters to a mark (array of mm)."""
+    points = shapely.points(places)
+    room = np.full(len(places), RING + 5.0)
+    near, thing = things.query(points, predicate="dwithin", distance=RING + 5.0)
+    np.minimum.at(room, near, shapely.distance(points[near], things.geometries[thing]))
+    return room
 
 
 def page_origin(tile: Tile, paper: Paper) -> tuple[float, float]:
@@ -110,27 +118,80 @@ def page_origin(tile: Tile, paper: Paper) -> tuple[float, float]:
     return paper.margin_x - tile.left, paper.height - paper.margin_y - tile.top
 
 
-def tile(
-    content: bytes, laid: Sheet, pattern: Pattern, paper: Paper, request: PageRequest | None = None, between: int = 0
-) -> bytes:
+def pages_pdf(laid: Sheet, pattern: Pattern, paper: Paper, request: PageRequest | None = None) -> bytes:
     """The pages as a PDF: the front page or pages, then every page that carries paper of a piece, in reading order.
     A sheet with a title block (`laid.head`) needs no front page: the block stands on the sheet.
 
-    So many pages `between`, made by others, come after the front pages and are counted. `content` is the one-page PDF
-    of `sheet_content`; it is embedded once. The same input gives the same bytes.
+    The drawing is held once in the file, as a form, and every page is a window on it: a file of thirty pages is hardly
+    larger than the sheet. It comes before what else is on a page, so that frames and marks are painted over it. No
+    other PDF is read, so this needs no pikepdf: a reader's browser can do it (kit/page/pages.py). The same input gives
+    the same bytes.
     """
     asked = request or PageRequest((paper,))
     pages = plan(laid, paper, asked)
-    held = pages.paper
+    canvas, target = _begun(pattern, pages, paper, asked)
+    declare(canvas, tray=not paper.common)
+    canvas.beginForm(_FORM, 0, 0, laid.width * MM, laid.height * MM)
+    draw_sheet(canvas, laid)
+    canvas.endForm()
+
+    def under(each: Tile) -> None:
+        before, after = _placed(pages, each, asked.enlarged(pages.paper), asked)
+        canvas.addLiteral(before)
+        canvas.doForm(_FORM)
+        canvas.addLiteral(after)
+
+    _all_pages(canvas, laid, pattern, pages, asked, under)
+    canvas.save()
+    return target.getvalue()
+
+
+def tile(
+    content: bytes, laid: Sheet, pattern: Pattern, paper: Paper, request: PageRequest | None = None, between: int = 0
+) -> bytes:
+    """What `pages_pdf` gives, with a drawing that somebody else made: `content` is a PDF of one page as large as the
+    sheet, such as several sizes on their layers; it is embedded once.
+
+    So many pages `between`, made by others, come after the front pages and are counted. The same input gives the same
+    bytes.
+    """
+    import pikepdf
+
+    asked = request or PageRequest((paper,))
+    pages = plan(laid, paper, asked)
+    canvas, target = _begun(pattern, pages, paper, asked)
+    before = _all_pages(canvas, laid, pattern, pages, asked, lambda each: None, between)
+    canvas.save()
+    with pikepdf.open(BytesIO(content)) as sheet, pikepdf.open(BytesIO(target.getvalue())) as document:
+        form = document.copy_foreign(sheet.pages[0].as_form_xobject())
+        for page, each in zip(list(document.pages)[before:], pages.tiles, strict=True):
+            page.add_resource(form, pikepdf.Name.XObject, pikepdf.Name.Sheet)
+            first, last = _placed(pages, each, asked.enlarged(pages.paper), asked)
+            page.contents_add(f"{first}\n/Sheet Do\n{last}\n".encode("ascii"), prepend=True)
+        return finish(document, tray=not paper.common)
+
+
+def _begun(pattern: Pattern, pages: PagePlan, paper: Paper, asked: PageRequest) -> tuple[Canvas, BytesIO]:
+    enlarged = asked.enlarged(pages.paper)
+    target = BytesIO()
+    title = say("paper.document_pages", title=pattern.lesson.title, edition=edition_line(pattern), paper=paper.said)
+    return new_canvas(target, pages.paper.width * enlarged[0], pages.paper.height * enlarged[1], title), target
+
+
+def _all_pages(
+    canvas: Canvas,
+    laid: Sheet,
+    pattern: Pattern,
+    pages: PagePlan,
+    asked: PageRequest,
+    under: Callable[[Tile], None],
+    between: int = 0,
+) -> int:
+    """Draw every page with all that is its own; `under` draws what lies beneath. Returns how many front pages came
+    before the first that carries a piece."""
+    held, paper = pages.paper, pages.paper
     links = joints(laid, pages)
     enlarged = asked.enlarged(held)
-    target = BytesIO()
-    canvas = new_canvas(
-        target,
-        held.width * enlarged[0],
-        held.height * enlarged[1],
-        say("paper.document_pages", title=pattern.lesson.title, edition=edition_line(pattern), paper=paper.said),
-    )
 
     def begin() -> None:
         if asked.corrected:
@@ -145,6 +206,7 @@ def tile(
     total = len(pages.tiles) + before
     places = find_places(laid, pages, [(link.after, mark) for link in links for mark in link.marks])
     for number, each in enumerate(pages.tiles, before + between + 1):
+        under(each)
         begin()
         count = say("paper.sheet_of" if laid.head else "paper.page_of", page=number, pages=total + between)
         _furniture(canvas, pattern, pages, links, each, asked, count)
@@ -156,29 +218,20 @@ def tile(
             about = say("paper.on_sheets", pieces=say("paper.pieces", count=len(laid.placements)), count=total)
             draw_head(canvas, pattern, corner, also_without(about, pattern, laid), asked, enlarged, held.landscape)
         canvas.showPage()
-    canvas.save()
-
-    # The drawing is held once in the file, as a form, and every page is a window on it: a file of thirty pages is
-    # hardly larger than the sheet. It goes in front of what the page has already, so that frames and marks are
-    # painted over it.
-    with pikepdf.open(BytesIO(content)) as sheet, pikepdf.open(BytesIO(target.getvalue())) as document:
-        form = document.copy_foreign(sheet.pages[0].as_form_xobject())
-        for page, each in zip(list(document.pages)[before:], pages.tiles, strict=True):
-            page.add_resource(form, pikepdf.Name.XObject, pikepdf.Name.Sheet)
-            page.contents_add(_placed(pages, each, enlarged, asked), prepend=True)
-        return finish(document, tray=not paper.common)
+    return before
 
 
-def _placed(pages: PagePlan, each: Tile, enlarged: tuple[float, float], request: PageRequest) -> bytes:
-    """The page's part of the sheet: glue areas, then the sheet clipped to the printed area."""
-    out = [f"{enlarged[0]:.8f} 0 0 {enlarged[1]:.8f} 0 0 cm", f"{_GLUE} g"]
+def _placed(pages: PagePlan, each: Tile, enlarged: tuple[float, float], request: PageRequest) -> tuple[str, str]:
+    """The page's part of the sheet: glue areas, then the sheet clipped to the printed area. What comes before the sheet
+    is painted, and what comes after."""
+    out = [f"q {enlarged[0]:.8f} 0 0 {enlarged[1]:.8f} 0 0 cm", f"{_GLUE} g"]
     for left, bottom, right, top in _glue_areas(pages, each):
         out.append(f"{left * MM:.4f} {bottom * MM:.4f} {(right - left) * MM:.4f} {(top - bottom) * MM:.4f} re f")
     left, bottom, right, top = _clip(pages, each, request)
     x, y = page_origin(each, pages.paper)
     clip = f"{left * MM:.4f} {bottom * MM:.4f} {(right - left) * MM:.4f} {(top - bottom) * MM:.4f} re W n"
-    out.append(f"q {clip} 1 0 0 1 {x * MM:.4f} {y * MM:.4f} cm /Sheet Do Q\n")
-    return ("\n".join(["q", *out, "Q"]) + "\n").encode("ascii")
+    out.append(f"q {clip} 1 0 0 1 {x * MM:.4f} {y * MM:.4f} cm")
+    return "\n".join(out), "Q Q"
 
 
 def _frame(paper: Paper) -> tuple[float, float, float, float]:

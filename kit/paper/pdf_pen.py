@@ -17,7 +17,7 @@ from typing import BinaryIO
 
 from reportlab import rl_config
 from reportlab.lib.utils import simpleSplit
-from reportlab.pdfbase import pdfmetrics
+from reportlab.pdfbase import pdfdoc, pdfmetrics
 from reportlab.pdfbase.ttfonts import TTFont
 from reportlab.pdfgen.canvas import Canvas
 
@@ -159,6 +159,24 @@ def new_canvas(target: BinaryIO, width: float, height: float, title: str) -> Can
     return canvas
 
 
+def declare(canvas: Canvas, *, tray: bool) -> None:
+    """Say of the whole document, before its first page: every page's boxes are the sheet of paper (ISO 32000-1,
+    14.11.2), viewers are asked not to scale it when printing, to take the `tray` that holds this size, if one does
+    (12.2), and to show its title."""
+    document = canvas._doc
+    document._pdfVersion = max(document._pdfVersion, (1, 7))
+    document.Catalog.ViewerPreferences = pdfdoc.PDFDictionary(
+        {
+            "PrintScaling": pdfdoc.PDFName("None"),
+            "DisplayDocTitle": "true",
+            "PickTrayByPDFSize": "true" if tray else "false",
+        }
+    )
+    box = (0, 0, *canvas._pagesize)
+    canvas.setCropBox(box)
+    canvas.setTrimBox(box)
+
+
 def draw(canvas: Canvas, drawing: Drawing | Iterable[Item], look: Look = PLAIN) -> None:
     """Draw the items in order, drawing millimetres measured from the canvas origin."""
     for item in drawing.items if isinstance(drawing, Drawing) else drawing:
@@ -206,8 +224,7 @@ def write(
     face = fonts()[bold]
     text = set_fractions(text)
     points = size * MM / _CAP
-    width = pdfmetrics.stringWidth(text, face, points)
-    shift = {"start": 0.0, "middle": -width / 2, "end": -width}[anchor]
+    shift = {"start": 0.0, "middle": -0.5, "end": -1.0}[anchor] * _width(text, bold, points)
     canvas.saveState()
     cos, sin = math.cos(angle), math.sin(angle)
     canvas.addLiteral(f"{grey:.3f} g {cos:.6f} {sin:.6f} {-sin:.6f} {cos:.6f} {x * MM:.3f} {y * MM:.3f} cm")
@@ -218,7 +235,18 @@ def write(
 
 def text_width(text: str, size: float, *, bold: bool = False) -> float:
     """How many mm `text`, its fractions set, takes at a capital height of `size` mm."""
-    return float(pdfmetrics.stringWidth(set_fractions(text), fonts()[bold], size * MM / _CAP)) / MM
+    return _width(text, bold, size * MM / _CAP) / MM
+
+
+def _width(text: str, bold: bool, points: float) -> float:
+    """How many points `text`, its fractions set, takes at that size."""
+    return 0.001 * points * _thousandths(text, bold)
+
+
+@lru_cache(maxsize=4096)  # the same words are measured in every size of type and once more where they are written
+def _thousandths(text: str, bold: bool) -> float:
+    """The same in thousandths of the size, as a font has it."""
+    return sum(map(pdfmetrics.getFont(fonts()[bold]).face.getCharWidth, map(ord, set_fractions(text))))
 
 
 def fitted(text: str, size: float, width: float, *, bold: bool = False) -> float:

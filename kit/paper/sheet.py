@@ -12,11 +12,11 @@ from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 from functools import cached_property
 from io import BytesIO
-from typing import Any
+from typing import TYPE_CHECKING, Any
 
 import numpy as np
-import pikepdf
 import shapely
+from reportlab.pdfgen.canvas import Canvas
 from shapely import affinity
 
 from kit.diagnostic import message
@@ -41,6 +41,9 @@ from kit.piece.alike import printed_once
 from kit.piece.allowance import cut_line
 from kit.piece.piece import Piece
 from kit.piece.unfold import unfolded
+
+if TYPE_CHECKING:
+    import pikepdf
 
 GAP = 10.0
 _EDGE = 10.0  # what is left blank around the copy-shop sheet
@@ -97,6 +100,12 @@ class Sheet:
     def ink(self) -> tuple[Any, ...]:
         return tuple(placement.ink for placement in self.placements)
 
+    @cached_property
+    def things(self) -> Any:
+        """Every line drawn and the room every text takes, one by one (array of shapely geometries)."""
+        written = np.array([placement.written for placement in self.placements], dtype=object)
+        return shapely.get_parts(shapely.get_parts(written))
+
     @property
     def everything(self) -> tuple[Any, ...]:
         """The ink of all pieces, and the room of the title block."""
@@ -106,6 +115,10 @@ class Sheet:
         return (*self.ink, shapely.box(left, bottom, left + self.head_size[0], bottom + self.head_size[1]))
 
 
+Drawn = Sequence[tuple[Piece, tuple[Item, ...], tuple[Point, ...]]]
+"""Pieces with their lines and text, and the line around them as points, in the pieces' own mm."""
+
+
 def sheet(
     pattern: Pattern,
     papers: Sequence[Paper] = (A4, LETTER),
@@ -113,26 +126,32 @@ def sheet(
     limit: float = A0.width,
     request: PageRequest | None = None,
     head: tuple[float, float] | None = None,
+    drawn: Drawn | None = None,
 ) -> Sheet:
     """Lay the paper pieces of `pattern` on one sheet at most `limit` mm wide (wider only when a piece is) so
     that all `papers` together take the fewest pages, held and scaled as the `request` says. `head` is the width and
     height of room to leave for a title block. Pieces cut by their measures are left out, alike ones laid once; a sheet
-    may so be empty. Raises `KitError` for a pattern without pieces."""
+    may so be empty. `drawn` is what `drawn_pieces` gave for that request, where it was asked before. Raises `KitError`
+    for a pattern without pieces."""
+    asked = request or PageRequest(tuple(papers))
+    return lay(drawn_pieces(pattern, asked) if drawn is None else drawn, papers, gap, limit, asked, head)
+
+
+def drawn_pieces(pattern: Pattern, request: PageRequest) -> Drawn:
+    """The pieces of `pattern` that have paper, as they are drawn on it. Raises `KitError` for a pattern without any."""
     if not pattern.pieces:
         raise KitError(
             message("paper.no_pieces"),
             where=pattern.lesson.title,
             do=message("paper.no_pieces_do"),
         )
-    asked = request or PageRequest(tuple(papers))
     pattern = with_lengthen_lines(pattern)
-    pieces = [unfolded(piece) if asked.whole else piece for piece in printed_once(on_paper(pattern).pieces)]
-    drawn = [(piece, *_drawn(piece, pattern, asked.class_scale)) for piece in pieces]
-    return lay(drawn, papers, gap, limit, asked, head)
+    pieces = [unfolded(piece) if request.whole else piece for piece in printed_once(on_paper(pattern).pieces)]
+    return tuple((piece, *_drawn(piece, pattern, request.class_scale)) for piece in pieces)
 
 
 def lay(
-    drawn: Sequence[tuple[Piece, tuple[Item, ...], tuple[Point, ...]]],
+    drawn: Drawn,
     papers: Sequence[Paper] = (A4, LETTER),
     gap: float = GAP,
     limit: float = A0.width,
@@ -182,21 +201,28 @@ def sheet_content(laid: Sheet, pattern: Pattern) -> bytes:
     """A PDF of one page, exactly `laid.width` x `laid.height` mm, with the pieces alone."""
     target = BytesIO()
     canvas = new_canvas(target, laid.width, laid.height, _title(pattern))
+    draw_sheet(canvas, laid)
+    canvas.showPage()
+    canvas.save()
+    return target.getvalue()
+
+
+def draw_sheet(canvas: Canvas, laid: Sheet) -> None:
+    """Draw the pieces alone, the sheet's lower left corner at the canvas's origin."""
     for placement in laid.placements:
         canvas.saveState()
         a, b, d, e, x, y = placement.matrix
         canvas.transform(a, d, b, e, x * MM, y * MM)
         draw(canvas, placement.items, PLAIN if placement.scale == 1.0 else PLAIN.magnified(1 / placement.scale))
         canvas.restoreState()
-    canvas.showPage()
-    canvas.save()
-    return target.getvalue()
 
 
 def sheet_pdf(content: bytes, laid: Sheet, pattern: Pattern, also: Callable[[str], str] = str) -> bytes:
     """The sheet for a copy shop: `content` (from `sheet_content`) 10 mm from its edges, and above it a head
     with the title, two test squares and gauges. `also` adds to the words that say what it holds. One page at true scale
     which asks the viewer for no scaling."""
+    import pikepdf
+
     block, around = head_room(), _EDGE - EDGE
     width = max(laid.width + 2 * around, block[0] + 2 * _EDGE)
     height = laid.height + around + block[1] + 2 * _EDGE
@@ -217,7 +243,9 @@ def sheet_pdf(content: bytes, laid: Sheet, pattern: Pattern, also: Callable[[str
 def finish(document: pikepdf.Pdf, *, tray: bool = True) -> bytes:
     """The document as bytes, in the spoken language: every page's boxes are the sheet of paper (ISO 32000-1, 14.11.2),
     viewers are asked not to scale it when printing, to take the `tray` that holds this size, if one does (12.2), and to
-    show its title; the same content gives the same bytes."""
+    show its title; the same content gives the same bytes. `declare` in pdf_pen.py says the same of a new document."""
+    import pikepdf
+
     document.Root.ViewerPreferences = pikepdf.Dictionary(
         PrintScaling=pikepdf.Name("/None"), DisplayDocTitle=True, PickTrayByPDFSize=tray
     )

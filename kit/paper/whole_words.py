@@ -85,7 +85,9 @@ def _relettered(placed: Placement, pattern: Pattern, pages: PagePlan, request: P
     if _cut(items, joins) >= cut or _said(items) < _said(placed.items):
         return placed
     changed = replace(placed, items=items)
-    return changed if changed.ink.difference(placed.ink).area < _MORE else placed
+    # A line as short as nothing is none once it is turned on the sheet; the GEOS of shapely 2.0.6 takes offence at it.
+    more = shapely.make_valid(changed.ink).difference(shapely.make_valid(placed.ink))
+    return changed if more.area < _MORE else placed
 
 
 def _joins(placed: Placement, pages: PagePlan) -> list[Any]:

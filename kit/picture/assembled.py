@@ -10,6 +10,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 from dataclasses import dataclass, field, replace
+from itertools import pairwise
 from typing import Literal
 
 from kit.errors import KitError
@@ -33,6 +34,7 @@ View = Literal["front", "back"]
 _ON_TOP: tuple[PieceRole, ...] = ("pocket", "flap")
 _INSIDE: tuple[PieceRole, ...] = ("facing", "lining", "interfacing", "bag")
 _AROUND = 0.5  # share of an outline that is sewn to another piece when the two lie on each other
+_ON = 0.3  # mm beside a line within which a point is on it
 _FOLDS = ("dart", "pleat", "tuck")
 
 
@@ -52,6 +54,13 @@ class Assembled:
     @property
     def near(self) -> tuple[Flat, ...]:
         return tuple(flat for flat in self.flats if flat.near)
+
+    @property
+    def lined(self) -> frozenset[str]:
+        """The pieces whose lining is sewn in, so that it shows where one sees inside."""
+        linings = {piece.name: piece.source for piece in self.pattern.pieces if piece.cut.cloth == "lining"}
+        sewn = {name for seam in self.state.seams for name, _, _ in seam}
+        return frozenset(source for name, source in linings.items() if source and name in sewn)
 
     def of(self, name: str, side: Side | None = None) -> list[Flat]:
         """Where a cut piece lies, one half or all of it."""
@@ -87,13 +96,14 @@ def finished_state(pattern: Pattern) -> State:
     return state
 
 
-def assembled(pattern: Pattern, view: View, state: State | None = None) -> Assembled:
-    """The garment of a pattern as `state` has it, finished when None, seen from the front or the back."""
+def assembled(pattern: Pattern, view: View, state: State | None = None, *, worn: bool = False) -> Assembled:
+    """The garment of a pattern as `state` has it, finished when None, seen from the front or the back. Where it is to
+    be `worn`, front and back that no dart shapes keep their own widths: the body tells where they meet."""
     state = finished_state(pattern) if state is None else state
     shown = [piece for piece in pattern.pieces if piece.cut.cloth == "main" and piece.role not in _INSIDE]
     body = [piece for piece in shown if _is_body(piece)]
     flats = _stack(body or _largest(shown, state), view, state, pattern)
-    flats = closed_legs(_edge_on_edge(flats, state), state)
+    flats = closed_legs(_edge_on_edge(flats, state, worn), state)
     flats = drawn_up(flats, pattern, state)
     done = {flat.piece.name for flat in flats}
     by_band = _sewn_otherwise(pattern)
@@ -177,9 +187,9 @@ def _level(piece: Piece, body: list[Piece], state: State) -> float:
     return sum(offs) / len(offs) if offs else 0.0
 
 
-def _edge_on_edge(flats: list[Flat], state: State) -> list[Flat]:
-    """Fronts and backs whose darts take up more in the one than in the other, drawn in and out so that the edges sewn
-    to each other lie on each other, midway."""
+def _edge_on_edge(flats: list[Flat], state: State, darted: bool) -> list[Flat]:
+    """Fronts and backs of which one is wider than the other, as trousers are drafted and as darts leave skirts, drawn
+    in and out so that the edges sewn to each other lie on each other, midway; of `darted` ones alone."""
     made = list(flats)
     for seam in sorted(state.seams, key=sorted):
         pair = sorted(seam)
@@ -189,7 +199,9 @@ def _edge_on_edge(flats: list[Flat], state: State) -> list[Flat]:
             next((i for i, flat in enumerate(made) if flat.piece.name == name and side in flat.sides), None)
             for name, side, _ in pair
         ]
-        if spots[0] is None or spots[1] is None or not (made[spots[0]].folds or made[spots[1]].folds):
+        if spots[0] is None or spots[1] is None:
+            continue
+        if darted and not (made[spots[0]].folds or made[spots[1]].folds):
             continue
         if made[spots[0]].drawn_in or made[spots[1]].drawn_in:
             continue
@@ -223,9 +235,10 @@ def _shares(own: Chain, other: Chain) -> tuple[tuple[float, float], ...]:
 
 
 def _sewn_otherwise(pattern: Pattern) -> set[str]:
-    """Pieces that are bands or pockets: they have pictures of their own (kit/picture/put_on.py)."""
+    """Pieces that are bands, pockets or towers: they have pictures of their own (kit/picture/put_on.py)."""
     found = {run.piece for op in of_kind(pattern, "set_band", "seam_band") for run in op.a}
     found |= {run.piece for op in of_kind(pattern, "seam_band") for run in op.b}
+    found |= {op.tower.piece for op in of_kind(pattern, "tower_placket")}
     return found | {run.piece for op in of_kind(pattern, "patch_pocket") for run in op.edges}
 
 
@@ -273,9 +286,56 @@ def _beside(piece: Piece, flats: list[Flat], pattern: Pattern, state: State) -> 
             sorted(seams, key=lambda s: (s[0], s[1].piece.name, s[2], s[3])),
             key=lambda seam: (seam[1].near, piece.edge(seam[0]).path.length),
         )
+        if (sleeve := _hanging_sleeve(piece, halves, edge, flat, flat.edge(own, half), folds)) is not None:
+            found.append(sleeve)
+            continue
         around = sewn > _AROUND * piece.outline.perimeter and not piece.fold
         found.append(_laid(piece, halves, edge, flat, own, half, folds, around))
     return found
+
+
+def _hanging_sleeve(
+    piece: Piece, halves: tuple[Side, ...], edge: str, flat: Flat, armhole: Chain, folds: tuple[Shut, ...]
+) -> Flat | None:
+    """A set-in sleeve laid flat, folded along its middle: the cap of its near half along the armhole, from the shoulder
+    down; of the far half only the fold is seen. None for any other piece."""
+    caps = [each for each in piece.edges if each.role == "cap"]
+    if piece.role != "sleeve" or len(caps) != 2 or piece.fold or edge not in {each.name for each in caps}:
+        return None
+    one, two = (each.path for each in caps)
+    top = min((p for p in (one.start, one.end)), key=lambda p: min(p.distance(two.start), p.distance(two.end)))
+    line = edge_points(piece, edge, folds)
+    line = line if line[0].distance(top) < line[-1].distance(top) else line[::-1]
+    target = armhole if armhole[0].y > armhole[-1].y else armhole[::-1]
+    low = min((p for each in piece.edges for p in each.path.points(FINE * 4)), key=lambda p: p.y)
+    motions = [Motion.matching(line[0], line[-1], target[0], target[-1], flip) for flip in (False, True)]
+    motion = max(motions, key=lambda each: abs(each(Point(top.x, low.y)).x))
+    crown, down = motion(top), (motion(top + Vector(0.0, -1.0)) - motion(top)).unit()
+    near = down.left() if (motion(line[len(line) // 2]) - crown).dot(down.left()) > 0 else down.left() * -1.0
+
+    cap = [motion(p) for p in line]
+
+    def folded_over(p: Point) -> Point:
+        on = _along(cap, p)
+        if on is not None:  # sewn in, the cap lies along the armhole
+            return at(target, on * length(target))[0]
+        beyond = (p - crown).dot(near)
+        return p if beyond >= 0 else p - near * beyond
+
+    return Flat(piece, halves, motion, flat.up, flat.near, folds, bent=folded_over)
+
+
+def _along(chain: Chain, p: Point) -> float | None:
+    """How far along a chain a point on it lies, as a share; None where it lies beside it."""
+    walked, whole = 0.0, length(chain)
+    for a, b in pairwise(chain):
+        step = a.distance(b)
+        way = (b - a) / step if step > 1e-9 else Vector(1.0, 0.0)
+        along = min(max((p - a).dot(way), 0.0), step)
+        if p.distance(a + way * along) < _ON:
+            return (walked + along) / whole
+        walked += step
+    return None
 
 
 def _laid(

@@ -15,7 +15,9 @@ def bent(own: Path, inward: Vector, target: Path, into: Vector, along: Along, sl
     """Takes points of the band's draft to the picture. `own` is the band's run there and `inward` the unit vector into
     the band; `target` is the run in the picture and `into` points from its middle into the garment's cloth."""
     first, way = own.start, (own.end - own.start).unit()
-    scale = target.length / (along.end - along.start)
+    forth = 1.0 if along.end > along.start else -1.0
+    size = abs(along.end - along.start)
+    scale = target.length / size
     rail = _Rail(target)
     left = 1.0 if target.normal_at(target.length / 2).dot(into) > 0 else -1.0
     side = -left if along.outward else left
@@ -25,7 +27,9 @@ def bent(own: Path, inward: Vector, target: Path, into: Vector, along: Along, sl
         u, v = off.dot(way), off.dot(inward)
         if along.middle > 0 and v > along.middle:
             v = 2 * along.middle - v
-        at = (u - along.start) * scale
+        gone = (u - along.start) * forth
+        # Beyond the run nothing is eased in: what laps is as long as it is drafted.
+        at = gone if gone < 0.0 else gone * scale if gone < size else target.length + gone - size
         return rail.on(at) + rail.square(at) * (side * (v + slip))
 
     return warp

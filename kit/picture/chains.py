@@ -4,7 +4,7 @@ live. A chain is a list of points in mm; a ring is one whose last point goes on 
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Callable, Iterable, Sequence
 from itertools import pairwise
 
 from kit.geometry import Line, Point, Vector
@@ -12,6 +12,7 @@ from kit.geometry import Line, Point, Vector
 Chain = list[Point]
 _MITRE = 2.0  # how many times its distance a corner of a line beside another may reach out
 _TOUCH = 0.6  # mm between ends that are one
+_HAIR = 1e-6  # mm
 
 
 def drawn(chain: Sequence[Point], closed: bool = False) -> tuple[Line, ...]:
@@ -30,11 +31,12 @@ def length(chain: Sequence[Point]) -> float:
 
 
 def at(chain: Sequence[Point], distance: float) -> tuple[Point, Vector]:
-    """The place so many mm along a chain (its ends beyond them), and the way it goes there."""
+    """The place so many mm along a chain (its ends beyond them), and the way it goes there; where two parts meet, that
+    of the first, also where the last bits of a sum carried it a hair past."""
     for a, b in pairwise(chain):
         step = a.distance(b)
-        if step > 1e-9 and distance <= step:
-            return a.lerp(b, max(distance, 0.0) / step), (b - a) / step
+        if step > 1e-9 and distance <= step + _HAIR:
+            return a.lerp(b, min(max(distance, 0.0) / step, 1.0)), (b - a) / step
         distance -= step
     a, b = next(((a, b) for a, b in reversed(list(pairwise(chain))) if a.distance(b) > 1e-9), (chain[0], chain[-1]))
     return chain[-1], (b - a).unit() if a.distance(b) > 1e-9 else Vector(1.0, 0.0)
@@ -50,11 +52,21 @@ def part(chain: Sequence[Point], start: float, end: float) -> Chain:
     return [*found, at(chain, end)[0]]
 
 
+def whole_steps(length: float, step: float) -> int:
+    """How many whole steps go into a length of the same unit. One that is a whole number of them but for its last bits
+    is that number: sums of two Pythons may differ there.
+
+    >>> whole_steps(9.9, 5.0), whole_steps(10.0 - 1e-12, 5.0)
+    (1, 2)
+    """
+    return int(length / step + 1e-9)
+
+
 def dense(chain: Sequence[Point], step: float) -> Chain:
     """The chain with no two points further apart than `step` mm, for a line that is going to be bent."""
     found: Chain = list(chain[:1])
     for a, b in pairwise(chain):
-        count = int(a.distance(b) / step) + 1
+        count = whole_steps(a.distance(b), step) + 1
         found += [a.lerp(b, i / count) for i in range(1, count)] + [b]
     return found
 
@@ -103,7 +115,27 @@ def beside(chain: Sequence[Point], distance: float) -> Chain:
         found.append(p + way * (distance * reach))
     found.append(points[-1] + sides[-1] * distance)
     clear = abs(distance) * 0.985
-    return [p for i, p in enumerate(found) if i in (0, len(found) - 1) or away(p, points) >= clear]
+    nothing_near = _free_of(points, clear)
+    return [p for i, p in enumerate(found) if i in (0, len(found) - 1) or nothing_near(p)]
+
+
+def _free_of(chain: Sequence[Point], clear: float) -> Callable[[Point], bool]:
+    """What tells of a point whether it is no nearer to the chain than `clear` mm: `away` as it is, for no more than the
+    parts of the chain in whose box, so much wider, the point lies."""
+    wide = clear * 1.001 + 1e-6
+    parts = [
+        (min(a.x, b.x) - wide, max(a.x, b.x) + wide, min(a.y, b.y) - wide, max(a.y, b.y) + wide, (a, b))
+        for a, b in pairwise(chain)
+    ]
+
+    def free(p: Point) -> bool:
+        x, y = p.x, p.y
+        for left, right, low, top, part in parts:
+            if left <= x <= right and low <= y <= top and away(p, part) < clear:
+                return False
+        return True
+
+    return free
 
 
 def away(p: Point, chain: Sequence[Point]) -> float:

@@ -7,19 +7,21 @@ back lies over the wrong side and is drawn from there.
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Collection, Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from typing import Literal
 
 from kit.errors import KitError
 from kit.geometry import Curve, Line, Path, parallel
-from kit.picture.place import fold_mirror, layer_line
+from kit.picture.place import fold_mirror, in_two, layer_line
 from kit.piece.allowance import CutLine
 from kit.piece.piece import Piece, Side
 from kit.sewing.scene import EdgeLie
 
 BitKind = Literal["edge", "crease"]
 _SAME = 0.5  # mm between places along an edge that are one
+_SAG = 0.5  # mm beyond an edge that are seen
+_LEVEL = 0.3  # the sine of the angle between two edges from which on they make a corner
 
 
 @dataclass(frozen=True)
@@ -74,9 +76,20 @@ def half_bits(piece: Piece, side: Side, lies: Sequence[EdgeLie], line: CutLine) 
         some = sorted((lie for lie in lies if lie.edge == name and name not in entire), key=lambda lie: lie.start)
         bits += _along(piece, side, name, line, some, "crease" if name in entire else "edge")
         corner = tuple(c for c in joins.get(name, ()) if not _on_fold(piece, c))
-        if corner:
+        after = names[(names.index(name) + 1) % len(names)]
+        inside = _sewn_at(piece, name, lies, line, "end") and _sewn_at(piece, after, lies, line, "start")
+        if corner and (not inside or {name, after} <= entire):
             bits.append(Bit(corner, name, side, "crease" if name in entire else "edge"))
     return _cornered(bits)
+
+
+def _sewn_at(piece: Piece, name: str, lies: Iterable[EdgeLie], line: CutLine, end: Literal["start", "end"]) -> bool:
+    """Whether an edge is sewn at that end of it, as the outline goes round."""
+    stitched, cut = piece.edge(name).path, line.edge(name)
+    forward = (cut.end - cut.start).dot(stitched.end - stitched.start) >= 0
+    if (end == "start") == forward:
+        return any(lie.edge == name and lie.start < _SAME for lie in lies)
+    return any(lie.edge == name and lie.end > stitched.length - _SAME for lie in lies)
 
 
 _BEYOND = 120.0  # mm, more than any allowance that is crossed
@@ -169,6 +182,7 @@ def flaps_of(piece: Piece, side: Side, lies: Sequence[EdgeLie], seen: Iterable[E
     entire = _entire(piece, lies)
     zero = dict.fromkeys(entire, 0.0)
     found: list[Flap] = []
+    turned = {each.edge for each in all_lies if each.way == "turned" and whole(piece, each)}
     for lie in all_lies:
         try:
             if whole(piece, lie):
@@ -184,8 +198,33 @@ def flaps_of(piece: Piece, side: Side, lies: Sequence[EdgeLie], seen: Iterable[E
             continue  # it bends tighter than it is turned: the proof tells of it
         back = inner.reversed()
         ring = (*outer.curves, Line(outer.end, back.start), *back.curves, Line(back.end, outer.start))
-        found.append(Flap(ring, lie.edge, side))
+        found.append(Flap(_folded_with(ring, piece, lie.edge, turned), lie.edge, side))
     return found
+
+
+def _folded_with(ring: tuple[Curve, ...], piece: Piece, edge: str, turned: Collection[str]) -> tuple[Curve, ...]:
+    """What is folded back along an edge, without what lies beyond an edge beside it that is folded back as well: at a
+    sharp corner that goes under with it."""
+    names = [each.name for each in piece.edges]
+    at, own = names.index(edge), piece.edge(edge).path
+    for other in dict.fromkeys((names[at - 1], names[(at + 1) % len(names)])):
+        if other == edge or other not in turned:
+            continue
+        path = piece.edge(other).path
+        at_start = min(path.start.distance(q) for q in (own.start, own.end)) < _SAME
+        corner = path.start if at_start else path.end
+        way = (path.start_tangent if at_start else path.end_tangent).unit()
+        mine = own.start_tangent if corner.distance(own.start) < corner.distance(own.end) else own.end_tangent
+        inside = 1.0 if piece.outline.area > 0 else -1.0
+        if abs(way.cross(mine.unit())) < _LEVEL or not any(
+            inside * way.cross(curve.start - corner) < -_SAG for curve in ring
+        ):
+            continue
+        left, right = in_two(ring, corner, corner + way * 10.0)
+        kept = left if inside > 0 else right
+        if kept:
+            ring = kept[0]
+    return ring
 
 
 def _as_wide(outer: Path, inner: Path) -> Path:

@@ -6,7 +6,7 @@ from __future__ import annotations
 from itertools import groupby
 
 from kit.errors import KitError
-from kit.geometry import Line, Motion, Path, parallel
+from kit.geometry import Curve, Line, Motion, Path, beside
 from kit.picture.darts_shut import ShutFold, all_of, warped
 from kit.picture.drawing import Fill, FillRole, Item, Stroke, StrokeRole
 from kit.picture.layer_outline import cut_back
@@ -25,7 +25,7 @@ _FILLS: dict[tuple[str, str], FillRole] = {
     ("interfacing", "right"): "interfacing",
     ("interfacing", "wrong"): "interfacing",
     ("lining", "right"): "lining",
-    ("lining", "wrong"): "lining",
+    ("lining", "wrong"): "wrong_side",
     ("strip", "right"): "strip",
     ("strip", "wrong"): "strip",
 }
@@ -54,17 +54,35 @@ def layer_items(p: PlacedLayer, below: list[PlacedLayer], folds: tuple[str, ...]
         # Pressed to one side, what lies on top is the other piece's allowance: it runs on over the seam unturned.
         face = layer.up if number in p.lain else OTHER[layer.up]
         items.append(Fill(flap, cloth(p, face), name=f"{p.piece.name}.turned"))
-        items.append(Stroke(flap, "edge", closed=True, name=f"{p.piece.name}.flap"))
+        items += edges_off_fold(p, flap, f"{p.piece.name}.flap")
     items += trimmed_items(p, covered)
     items += notch_items(p)
     items += open_darts(p)
     items += _held(p)
+    items += _gathers(p)
     items += fold_items(p, folds)
     under = [q for q in below if q.layer.ring and q.base is p]
     if p.base is not None and layer.how != "open" and layer.place is None and not layer.ring:
         under = [q for q in below if q is p.base or q.base is p]
     items += [Stroke(q.outline, "hidden", closed=True, name=f"below {q.piece.name}") for q in under]
     return items
+
+
+def edges_off_fold(p: PlacedLayer, ring: tuple[Curve, ...], name: str) -> list[Item]:
+    """The edges of what lies on a piece; on the piece's fold there is none, it goes on to the other half."""
+    if not p.piece.fold:
+        return [Stroke(ring, "edge", closed=True, name=name)]
+    fold = p.lay(p.piece.edge(p.piece.fold).path)
+    way = (fold.end - fold.start).unit()
+
+    def on_fold(curve: Curve) -> bool:
+        return all(abs(way.cross(q - fold.start)) < 0.3 for q in (curve.start, curve.end))
+
+    first = next((i for i in range(len(ring)) if on_fold(ring[i - 1]) and not on_fold(ring[i])), None)
+    if first is None:
+        return [Stroke(ring, "edge", closed=True, name=name)]
+    ordered = [*ring[first:], *ring[:first]]
+    return [Stroke(tuple(curves), "edge", name=name) for there, curves in groupby(ordered, key=on_fold) if not there]
 
 
 def _edges(p: PlacedLayer) -> list[Item]:
@@ -158,10 +176,20 @@ def _held(p: PlacedLayer) -> list[Item]:
             continue
         path = p.piece.edge(lie.edge).path.between(lie.start, lie.end)
         left = path.normal_at(path.length / 2).dot(p.inner(path)[1]) > 0
-        row = parallel(path, lie.row if left else -lie.row)
+        row = beside(path, lie.row if left else -lie.row)
         for side in _halves(p):
             items.append(Stroke(p.lay(row, side).curves, "old_row", name=f"held {p.piece.name}.{lie.edge}"))
     return items
+
+
+def _gathers(p: PlacedLayer) -> list[Item]:
+    """Short lines along edges that are gathered."""
+    return [
+        Stroke(p.lay(line, side).curves, "symbol", name=f"{p.piece.name} gathers")
+        for each in p.gathers
+        for side in _halves(p)
+        for line in each.lines(p.piece.edge(each.edge).path)
+    ]
 
 
 def fold_items(p: PlacedLayer, new: tuple[str, ...]) -> list[Item]:

@@ -14,6 +14,7 @@ from itertools import pairwise
 
 from kit.errors import KitError
 from kit.geometry import Curve, Line, Path, Point, Vector
+from kit.picture.chains import whole_steps
 from kit.piece.dart import mouth, sewn_point
 from kit.piece.darts_and_pleats import Dart, Pleat
 from kit.piece.piece import Piece
@@ -23,7 +24,7 @@ Reach = tuple[float, float, float, float]
 _OVER = 1.3  # shares of its depth up to which a dart goes on widening beyond the edge
 _REACH = 70.0  # mm beside a dart as far as the cloth follows
 _SMOOTH = 40.0  # mm beside a dart over which its edge is drawn smooth
-_STEP = 12.0  # mm between the points of a line that is moved
+_STEP = 5.0  # mm between the points of a line that is moved
 
 
 @dataclass(frozen=True)
@@ -110,9 +111,9 @@ def _shut(piece: Piece, it: Dart | Pleat) -> ShutFold:
     return ShutFold(it.name, point, deep, point.distance(middle), one.distance(two) / 2, toward, _REACH)
 
 
-def warped(path: Path, warp: Warp, reach: Reach | None = None) -> Path:
-    """A path moved point by point, as straight lines at most 12 mm long; curves by their own points too. What lies
-    outside the box `reach` (xmin, ymin, xmax, ymax) is not moved and stays as it is."""
+def warped(path: Path, warp: Warp, reach: Reach | None = None, step: float = _STEP) -> Path:
+    """A path moved point by point, as straight lines of `step` mm to less than twice that, or shorter where the path's
+    own points are closer. What lies outside the box `reach` (xmin, ymin, xmax, ymax) is not moved and stays."""
     found: list[Curve] = []
     for curve in path.curves:
         if reach is not None:
@@ -125,8 +126,8 @@ def warped(path: Path, warp: Warp, reach: Reach | None = None) -> Path:
         own = list(curve.points(0.4))
         points: list[Point] = []
         for a, b in pairwise(own):
-            count = max(int(a.distance(b) / _STEP), 1)
-            points += [a.lerp(b, step / count) for step in range(count)]
+            count = max(whole_steps(a.distance(b), step), 1)
+            points += [a.lerp(b, number / count) for number in range(count)]
         moved = [warp(p) for p in (*points, own[-1])]
         if found:  # where a warp jumps at a corner the line goes on from where it was
             moved.insert(0, found[-1].end)

@@ -16,10 +16,11 @@ from kit.language import called, say
 from kit.lesson.pattern import Pattern, StepRecord
 from kit.picture.cropped import cut_to, in_strip, locator, strip_bounds, strip_of
 from kit.picture.dart import in_step
+from kit.picture.dimension_line import in_lanes
 from kit.picture.drawing import Area, Dot, Drawing, Item, Label, Stroke
 from kit.picture.enlarged import lens_items, lenses, small_corners
 from kit.picture.markings import pleat_in_step
-from kit.picture.place import Scaling
+from kit.picture.place import Scaling, slid
 from kit.picture.rows import GAP, Bounds, bounds_of_paths, in_rows, print_scale, side_by_side
 from kit.picture.step_lines import SIGNS, cut_of, guides_shown, guides_within, lines_of, standing, traced_edges
 from kit.picture.step_strips import strip_items
@@ -41,6 +42,11 @@ from kit.units import System, show
 from kit.wording.lists import listed, strung
 
 __all__ = ["bench_drawing", "shown_value", "step_drawing"]
+
+_BESIDE = 1.15
+"""How many times larger strips must be shown beside the pieces than below them."""
+_LANE = 0.05
+"""Of its reach that a picture's dimension line stands farther out than one it would lie on."""
 
 
 def step_drawing(
@@ -91,10 +97,12 @@ def step_drawing(
             outline = Area(put.curves(tuple(curve for edge in piece.edges for curve in edge.path.curves)))
             title = piece.title or called(piece.name)
             items.append(Label(title, put.point(_inside(piece, bounds)), "ghost", of=outline if piece.edges else None))
+        told = []
         for measure in measures_of(piece, record, tell):
             small = measure.name in once and not measure.allowance
             if (piece.name, measure.name) not in apart and not small:
-                items.append(dimension(measure, middle, put, reach))
+                told.append(dimension(measure, middle, put, reach))
+        items.extend(in_lanes(told, reach * _LANE))
         mine = [window for window in windows if window.corner.piece.name == piece.name]
         for label in line_names(piece, record, middle, put, reach, below):
             if not any(window.takes(label.at, put) for window in mine):
@@ -116,8 +124,7 @@ def step_drawing(
         layers = [(p, cuts[p.name]) for p, _, _ in laid if over.get(p.name, p.name) == there]
         items.extend(lens_items(window, record, tell, put, layers, _middle(bounds)))
     items.extend(_traced_whole(record, laid))
-    low = min((put.point(Point(b[0], b[1])).y for _, b, put in places), default=0.0)
-    items.extend(strip_items(record.strips, low - reach * GAP if places else 0.0, tell))
+    items.extend(_strips(record, box if places else None, reach, tell, many))
     alt = [step_alt(record, system, both)]
     if any(isinstance(item, Stroke) and ".diagonal." in item.name for item in items):
         alt.append(say("picture.step_diagonals"))
@@ -165,7 +172,15 @@ def _traced_whole(record: StepRecord, laid: list[tuple[Piece, Bounds, Scaling]])
                 arrow = Line(Point(x, a[1]), Point(x, b[3]))
             else:
                 continue
-            yield Stroke((arrow.between(0.12, 0.88),), "aid", arrow="end", name=f"{name}.traced")
+            if not any(_runs_through(arrow, box) for one, box in boxes.items() if one != name and box != a):
+                yield Stroke((arrow.between(0.12, 0.88),), "aid", arrow="end", name=f"{name}.traced")
+
+
+def _runs_through(arrow: Line, box: Bounds) -> bool:
+    """Whether an upright or level arrow passes through a box: it would seem to mean what lies there."""
+    x0, x1 = sorted((arrow.start.x, arrow.end.x))
+    y0, y1 = sorted((arrow.start.y, arrow.end.y))
+    return x0 < box[2] and box[0] < x1 and y0 < box[3] and box[1] < y1
 
 
 def bench_drawing(pattern: Pattern, system: System = "cm") -> Drawing:
@@ -194,6 +209,19 @@ def bench_drawing(pattern: Pattern, system: System = "cm") -> Drawing:
         said.append(say("picture.draft_piece", piece=piece.title, width=width, height=height))
     alt = say("picture.draft", title=pattern.lesson.title, body=pattern.body.said, pieces=strung(said, "parted"))
     return Drawing(tuple(items), alt=alt, title=pattern.lesson.title)
+
+
+def _strips(record: StepRecord, box: Bounds | None, reach: float, tell: Telling, many: bool) -> Iterable[Item]:
+    """The strips a step cuts, below the pieces (which cover `box`), or at their right where all is shown larger so."""
+    strips = list(strip_items(record.strips, 0.0, tell))
+    if not strips or box is None:
+        return strips
+    x0, y0, x1, y1 = bounds_of_paths(Path(item.curves) for item in strips if isinstance(item, Stroke))
+    wide, high, gap = box[2] - box[0], box[3] - box[1], reach * GAP
+    below = print_scale(max(wide, x1 - x0), high + gap - y0, many)
+    if print_scale(wide + gap + x1 - x0, max(high, y1 - y0), many) > below * _BESIDE:
+        return [slid(item, Vector(box[2] + gap - x0, (box[1] + box[3] - y0 - y1) / 2)) for item in strips]
+    return [slid(item, Vector(0.0, box[1] - gap)) for item in strips]
 
 
 # ---- placing ----------------------------------------------------------------------------------------------

@@ -78,10 +78,12 @@ class Fill:
 @dataclass(frozen=True)
 class Area:
     """What an outline encloses, as what a text names: it stands inside where there is room, else a leader goes from it
-    to the place `at`, or to the middle."""
+    to the place `at`, or to the middle; round a window to that of the places `sides` which is meant for a leader from
+    the left, below, the right or above, each with how much of the window the leader crosses that is something else."""
 
     curves: tuple[Curve, ...]
     at: Point | None = None
+    sides: tuple[tuple[Point, float], ...] = ()
 
 
 @dataclass(frozen=True)

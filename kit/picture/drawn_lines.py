@@ -9,7 +9,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterable, Sequence
-from itertools import accumulate, pairwise
+from itertools import accumulate, chain, pairwise, product, repeat
 from operator import add
 
 from kit.geometry.region import Spot
@@ -19,7 +19,8 @@ _Piece = tuple[float, float, float, float, float, int]
 """Its ends, its weighted length, and its owner."""
 _FINER = 5.0
 _CELLS = 160
-_WORTH_SUMS = 120
+_WORTH_SUMS = 400
+"""Questions from which on the sums cost less than they save: a step of few lines and texts never asks so many."""
 _NOTHING = 1e-9
 
 
@@ -33,6 +34,8 @@ class DrawnLines:
         self.worth = worth
         self._cells: dict[tuple[int, int], list[_Piece]] = {}
         self._pieces: list[_Piece] = []
+        self._sorted = 0  # of the pieces, how many are in the cells
+        self._blocks: dict[tuple[int, int, int, int], list[_Piece]] = {}
         self._owned: dict[int, float] = {}
         self._sums: _Sums | None = None
         self._asked = 0
@@ -40,31 +43,58 @@ class DrawnLines:
     def add(self, points: Sequence[Spot], weight: float, owner: int = -1, covers: Sequence[Box] = ()) -> None:
         """A line through `points`, but for what of it lies under the boxes of paper `covers`."""
         self._sums = None
+        if covers:
+            xs, ys = [x for x, _ in points], [y for _, y in points]
+            left, low, right, top = min(xs), min(ys), max(xs), max(ys)
+            covers = [c for c in covers if c[0] <= right and left <= c[2] and c[1] <= top and low <= c[3]]
         for (ax, ay), (bx, by) in pairwise(points):
             for x0, y0, x1, y1 in _uncovered((ax, ay, bx, by), covers) if covers else ((ax, ay, bx, by),):
                 self._add(x0, y0, x1, y1, weight, owner)
 
     def _add(self, x0: float, y0: float, x1: float, y1: float, weight: float, owner: int) -> None:
-        cell, cells = self.cell, self._cells
-        length = math.hypot(x1 - x0, y1 - y0)
+        dx, dy = x1 - x0, y1 - y0
+        length = math.hypot(dx, dy)
         self._owned[owner] = self._owned.get(owner, 0.0) + weight * length
-        count = int(max(abs(x1 - x0), abs(y1 - y0)) / cell) + 1
-        dx, dy = (x1 - x0) / count, (y1 - y0) / count
+        count = int(max(abs(dx), abs(dy)) / self.cell) + 1
+        dx, dy = dx / count, dy / count
         long = weight * length / count
         for i in range(count):
             ax, ay = x0 + dx * i, y0 + dy * i
-            bx, by = ax + dx, ay + dy
-            piece = (ax, ay, bx, by, long, owner)
-            self._pieces.append(piece)
-            i0, i1 = int(min(ax, bx) // cell), int(max(ax, bx) // cell)
-            j0, j1 = int(min(ay, by) // cell), int(max(ay, by) // cell)
-            for column in range(i0, i1 + 1):
-                for row in range(j0, j1 + 1):
-                    found = cells.get((column, row))
-                    if found is None:
-                        cells[column, row] = [piece]
-                    else:
-                        found.append(piece)
+            self._pieces.append((ax, ay, ax + dx, ay + dy, long, owner))
+
+    def _grid(self) -> dict[tuple[int, int], list[_Piece]]:
+        """The pieces by the cells they touch, sorted in when they are first asked for: who looks roughly never does."""
+        cell, cells = self.cell, self._cells
+        for piece in self._pieces[self._sorted :]:
+            ax, ay, bx, by, _, _ = piece
+            i0, i1 = int(ax // cell), int(bx // cell)
+            j0, j1 = int(ay // cell), int(by // cell)
+            if i0 == i1 and j0 == j1:
+                found = cells.get((i0, j0))
+                if found is None:
+                    cells[i0, j0] = [piece]
+                else:
+                    found.append(piece)
+                continue
+            for column in range(i0, i1 + 1) if i0 < i1 else range(i1, i0 + 1):
+                for row in range(j0, j1 + 1) if j0 < j1 else range(j1, j0 + 1):
+                    cells.setdefault((column, row), []).append(piece)
+        self._sorted = len(self._pieces)
+        self._blocks.clear()
+        return cells
+
+    def _block(self, key: tuple[int, int, int, int]) -> list[_Piece]:
+        """The pieces in the cells from one column to another and from one row to another, each once, in the order in
+        which the cells hold them: places near each other ask for the same."""
+        cells = self._cells if self._sorted == len(self._pieces) else self._grid()
+        found = self._blocks.get(key)
+        if found is None:
+            first, last, low, top = key
+            touched = product(range(first, last + 1), range(low, top + 1))
+            every = list(chain.from_iterable(map(cells.get, touched, repeat(()))))
+            # A piece in several cells is the same object; two that are alike are two.
+            found = self._blocks[key] = list(dict(zip(map(id, every), every, strict=True)).values())
+        return found
 
     def between(self, x: float, y: float, wide: float, high: float, angle: float, owner: int = -2) -> Spot:
         """Quickly, the least and the most that `under` can be; (0, 0) where no line comes near.
@@ -101,50 +131,44 @@ class DrawnLines:
         c, s = (math.cos(angle), math.sin(angle)) if angle else (1.0, 0.0)
         half_x = (abs(c) * wide + abs(s) * high) / 2
         half_y = (abs(s) * wide + abs(c) * high) / 2
-        cell, get = self.cell, self._cells.get
+        cell = self.cell
         left, right, low, top = x - half_x, x + half_x, y - half_y, y + half_y
-        columns = range(int(left // cell), int(right // cell) + 1)
-        rows = range(int(low // cell), int(top // cell) + 1)
         wide, high = wide / 2, high / 2
         total = 0.0
-        seen: set[int] = set()
-        for column in columns:
-            for row in rows:
-                for piece in get((column, row), ()):
-                    ax, ay, bx, by, long, mine = piece
-                    if (ax < left and bx < left) or (ax > right and bx > right) or mine == owner:
-                        continue
-                    if (ay < low and by < low) or (ay > top and by > top) or id(piece) in seen:
-                        continue
-                    seen.add(id(piece))
-                    ax, ay, bx, by = ax - x, ay - y, bx - x, by - y
-                    if angle:
-                        ax, ay = ax * c + ay * s, ay * c - ax * s
-                        bx, by = bx * c + by * s, by * c - bx * s
-                    # As in `inside_span`, written out: this is where the placer spends its time.
-                    t0, t1 = 0.0, 1.0
-                    dx, dy = bx - ax, by - ay
-                    if dx:
-                        p, q = (-wide - ax) / dx, (wide - ax) / dx
-                        if p > q:
-                            p, q = q, p
-                        t0, t1 = p if p > 0.0 else 0.0, q if q < 1.0 else 1.0
-                    elif ax > wide or ax < -wide:
-                        continue
-                    if dy:
-                        p, q = (-high - ay) / dy, (high - ay) / dy
-                        if p > q:
-                            p, q = q, p
-                        if p > t0:
-                            t0 = p
-                        if q < t1:
-                            t1 = q
-                    elif ay > high or ay < -high:
-                        continue
-                    if t0 < t1:
-                        total += long * (t1 - t0)
-                        if total > enough:
-                            return total
+        for piece in self._block((int(left // cell), int(right // cell), int(low // cell), int(top // cell))):
+            ax, ay, bx, by, long, mine = piece
+            if (ax < left and bx < left) or (ax > right and bx > right) or mine == owner:
+                continue
+            if (ay < low and by < low) or (ay > top and by > top):
+                continue
+            ax, ay, bx, by = ax - x, ay - y, bx - x, by - y
+            if angle:
+                ax, ay = ax * c + ay * s, ay * c - ax * s
+                bx, by = bx * c + by * s, by * c - bx * s
+            # As in `inside_span`, written out: this is where the placer spends its time.
+            t0, t1 = 0.0, 1.0
+            dx, dy = bx - ax, by - ay
+            if dx:
+                p, q = (-wide - ax) / dx, (wide - ax) / dx
+                if p > q:
+                    p, q = q, p
+                t0, t1 = p if p > 0.0 else 0.0, q if q < 1.0 else 1.0
+            elif ax > wide or ax < -wide:
+                continue
+            if dy:
+                p, q = (-high - ay) / dy, (high - ay) / dy
+                if p > q:
+                    p, q = q, p
+                if p > t0:
+                    t0 = p
+                if q < t1:
+                    t1 = q
+            elif ay > high or ay < -high:
+                continue
+            if t0 < t1:
+                total += long * (t1 - t0)
+                if total > enough:
+                    return total
         return total
 
 

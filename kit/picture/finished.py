@@ -1,7 +1,9 @@
 """The finished measurements of a lesson on the garment laid flat: each on the line it measures, named as in the table.
 
 A lesson says how large it is made, as numbers. A line of the flat garment whose length is that number, once, twice
-(round both layers) or as the whole of a seam or hem, is the line it measures; a number that no line has is not drawn.
+(round both layers) or as the whole of a seam or hem, may be the line it measures: it is where the number was worked out
+from that edge, or from one at the same level, or from measures that the draft shows running the same way. Two lines
+may be as long, and one of them the wrong one. A number that no such line has is not drawn.
 Lines lie on or beside the garment. Where the picture is wide, their names stand in columns outside it, level, each led
 to its line; where it is narrow, as on a phone, they find their places with all other texts of the picture, and become
 numbers of a list where there is none.
@@ -14,11 +16,12 @@ from dataclasses import dataclass
 from typing import Literal
 
 from kit.geometry import Line, Point, Vector
+from kit.lesson.pattern import MeasuredOn, Pattern
 from kit.picture.assembled import Assembled, Flat, of_kind
 from kit.picture.chains import Chain, at, beside, drawn, inside, length
 from kit.picture.drawing import Item, Label, Stroke
 from kit.picture.lettering import Box, text_width
-from kit.picture.put_on import band_width
+from kit.picture.place_on_band import band_width
 from kit.piece.dart import sewn_length
 from kit.sewing.run import Run
 from kit.sewing.spans import run_length, sides_of
@@ -27,6 +30,8 @@ from kit.units import System, both
 _SAME = 0.6  # mm between a number and the line it is of
 ROOM = (640.0, 300.0)
 """CSS px that the picture may take where nothing else is said."""
+_ALONG = 0.7  # the cosine of what two ways may differ by
+_LEVEL = 3.0  # mm by which two places of one level may differ in height
 _EM = 11.0
 _WIDE = 12.0  # ems that a name may be wide before it is broken
 _LEADING = 1.25
@@ -39,11 +44,18 @@ _NARROW = 420.0  # px of width below which two columns of names would leave no g
 @dataclass(frozen=True)
 class _Seen:
     """A line of the garment that a number may be of: `chain` is where it lies, `lengths` what it may be said to
-    measure, in mm; `owner` the piece whose edge it is (None: straight across the garment)."""
+    measure, in mm; `owner` the piece whose edge it is (None: straight across the garment, or from its top to its foot),
+    `edges` the (piece, edge) it is or is sewn to."""
 
     chain: Chain
     lengths: tuple[float, ...]
     owner: Flat | None = None
+    edges: frozenset[tuple[str, str]] = frozenset()
+
+    @property
+    def upright(self) -> bool:
+        """Whether it is a height of the whole garment."""
+        return self.owner is None and abs(self.chain[0].y - self.chain[-1].y) > 1.0
 
 
 Rows = list[tuple[str, float, _Seen]]
@@ -116,13 +128,49 @@ def _matched(garment: Assembled) -> list[tuple[str, float, _Seen]]:
     """(name, value, line) of the finished measurements that a line of the garment has, no line twice."""
     lines = list(_lines(garment))
     found: list[tuple[str, float, _Seen]] = []
-    for title, value in garment.pattern.finished:
+    told = garment.pattern.measured_on
+    for number, (title, value) in enumerate(garment.pattern.finished):
+        on = told[number] if number < len(told) else MeasuredOn()
         close = [
-            (abs(one - value), i) for i, line in enumerate(lines) for one in line.lengths if abs(one - value) < _SAME
+            (abs(one - value), i)
+            for i, line in enumerate(lines)
+            for one in line.lengths
+            if abs(one - value) < _SAME and _may_be(line, on, garment)
         ]
         if close:
             found.append((title, value, lines.pop(min(close)[1])))
     return found
+
+
+def _may_be(seen: _Seen, on: MeasuredOn, garment: Assembled) -> bool:
+    """Whether a line can be what a number was worked out from."""
+    if not on.edges:
+        ways = _ways_drafted(on.numbers, garment.pattern)
+        return all(abs(way.dot(_way(seen))) > _ALONG for way in ways)
+    if seen.edges:
+        return not seen.edges.isdisjoint(on.edges)
+    heights = [
+        p.y for name, edge in on.edges for flat in garment.of(name) for p in (flat.edge(edge)[0], flat.edge(edge)[-1])
+    ]
+    ends = {seen.chain[0].y, seen.chain[-1].y}
+    return all(any(abs(y - height) < _LEVEL for height in heights) for y in ends)
+
+
+def _ways_drafted(names: tuple[str, ...], pattern: Pattern) -> list[Vector]:
+    """Which way the measures of these names run in the steps that dimension them."""
+    spots = [spot for step in pattern.steps for spot in step.spots if spot.name in names and spot.along is None]
+    return [(spot.end - spot.start).unit() for spot in spots if spot.start.distance(spot.end) > 1.0]
+
+
+def _way(seen: _Seen) -> Vector:
+    """Which way a line runs in its draft."""
+    a, b = seen.chain[0], seen.chain[-1]
+    if seen.owner is not None:
+        piece = seen.owner.piece
+        own = sorted(edge for name, edge in seen.edges if name == piece.name)
+        if own:
+            a, b = piece.edge(own[0]).path.start, piece.edge(own[0]).path.end
+    return (b - a).unit() if a.distance(b) > 1.0 else Vector(1.0, 0.0)
 
 
 def _lines(garment: Assembled) -> Iterator[_Seen]:
@@ -133,18 +181,28 @@ def _lines(garment: Assembled) -> Iterator[_Seen]:
     for op in of_kind(pattern, "set_band"):
         whole = sum(run_length(pattern, run) for run in op.a)
         halves = max(len(sides_of(pattern, run)) for run in op.a)
-        yield from _rounds(garment, list(op.b), band_width(op.a[0].piece, pattern), (whole, whole * halves))
+        band = frozenset((run.piece, edge.name) for run in op.a for edge in pattern.piece(run.piece).edges)
+        yield from _rounds(garment, list(op.b), band_width(op.a[0].piece, pattern), (whole, whole * halves), band)
     for flat in garment.near:
         for edge in flat.piece.edges:
             chain = flat.edge(edge.name, flat.sides[-1] if flat.piece.fold else flat.side)
-            yield _Seen(chain, (sewn_length(flat.piece, edge.name),), flat)
+            own = frozenset({(flat.piece.name, edge.name)})
+            yield _Seen(chain, (sewn_length(flat.piece, edge.name),), flat, own)
     yield from _levels(garment)
+    yield from _whole_height(garment)
 
 
-def _rounds(garment: Assembled, runs: list[Run], wide: float, known: tuple[float, ...]) -> Iterator[_Seen]:
+def _rounds(
+    garment: Assembled,
+    runs: list[Run],
+    wide: float,
+    known: tuple[float, ...],
+    band: frozenset[tuple[str, str]] = frozenset(),
+) -> Iterator[_Seen]:
     """One edge that goes round, `wide` mm outside the seam where a band is set to it: all halves of it, one half of it
-    where each is a ring of its own, and twice what lies uppermost."""
+    where each is a ring of its own, and twice what lies uppermost. `band` are the edges of what is set to it."""
     pattern = garment.pattern
+    edges = band | {(run.piece, name) for run in runs for name in run.edges}
     runs = [run for run in runs if garment.of(run.piece)]
     half = sum(_sewn(garment, run) for run in runs)
     every = sum(_sewn(garment, run) * len(sides_of(pattern, run)) for run in runs)
@@ -160,7 +218,7 @@ def _rounds(garment: Assembled, runs: list[Run], wide: float, known: tuple[float
                 here, way = at(chain, length(chain) / 2)
                 left = inside(here + way.left() * 1.5, flat.ring)
                 line = beside(chain, -wide if left else wide)
-            yield _Seen(line, known or (every, half, 2 * _sewn(garment, run) * folded), flat)
+            yield _Seen(line, known or (every, half, 2 * _sewn(garment, run) * folded), flat, edges)
 
 
 def _sewn(garment: Assembled, run: Run) -> float:
@@ -186,6 +244,21 @@ def _levels(garment: Assembled) -> Iterator[_Seen]:
                 yield _Seen([Point(reach[0], y), Point(reach[1], y)], (2 * wide, wide))
 
 
+def _whole_height(garment: Assembled) -> Iterator[_Seen]:
+    """From the highest edge to the lowest of what lies uppermost, at its right."""
+    ends = [
+        chain[i]
+        for flat in garment.near
+        for edge in flat.piece.edges
+        for chain in (flat.edge(edge.name),)
+        for i in (0, -1)
+    ]
+    if ends:
+        top = max(ends, key=lambda p: (round(p.y, 1), p.x))
+        foot = min(ends, key=lambda p: (round(p.y, 1), -p.x))
+        yield _Seen([top, foot], (top.y - foot.y,))
+
+
 # ---- where it is drawn -------------------------------------------------------------------------------------
 
 
@@ -194,6 +267,8 @@ def _line(seen: _Seen, around: Box, off: float) -> Chain:
     x0, y0, x1, _ = around
     chain = seen.chain
     a, b = chain[0], chain[-1]
+    if seen.upright:
+        return [Point(x1 + off, a.y), Point(x1 + off, b.y)]
     if seen.owner is None:
         if abs(a.y - y0) < 2.0:
             return [Point(a.x, y0 - off), Point(b.x, y0 - off)]
@@ -236,7 +311,7 @@ def _columns(rows: list[tuple[str, float, _Seen]], middle: float) -> tuple[list[
         a, b = seen.chain[0], seen.chain[-1]
         if max(a.x, b.x) < middle - 5.0:
             left.append(i)
-        elif min(a.x, b.x) > middle + 5.0 or abs(a.x - b.x) < 0.08 * a.distance(b):
+        elif seen.upright or min(a.x, b.x) > middle + 5.0 or abs(a.x - b.x) < 0.08 * a.distance(b):
             right.append(i)
         else:
             free.append(i)

@@ -5,6 +5,7 @@ the body says.
 
 from __future__ import annotations
 
+import math
 from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import replace
 
@@ -25,16 +26,36 @@ _ARROW = 0.09
 def fit_drawing(before: Mapping[str, Piece], made: Altered, title: str) -> Drawing:
     """The pieces of a change before and after."""
     items: list[Item] = []
-    at = 0.0
     boxes = [bounds_of_paths(edge.path for p in (before[new.name], new) for edge in p.edges) for new in made.pieces]
     reach = max((max(box[2] - box[0], box[3] - box[1]) for box in boxes), default=1.0)
-    for new, box in zip(made.pieces, boxes, strict=True):
-        slide = Motion.translation(Vector(at - box[0], -box[1]))
+    sizes = [(box[2] - box[0], box[3] - box[1]) for box in boxes]
+    for new, box, (x, y) in zip(made.pieces, boxes, _places(sizes, reach * _GAP), strict=True):
+        slide = Motion.translation(Vector(x - box[0], y - box[1]))
         items += _moved(_drawn(before[new.name], new), slide)
         items += _moved(_arrows(new.name, made, reach), slide)
-        at += box[2] - box[0] + reach * _GAP
     pieces = ", ".join(new.title for new in made.pieces)
     return Drawing(tuple(items), say("fit.picture", title=title, pieces=pieces), title)
+
+
+def _places(sizes: Sequence[tuple[float, float]], gap: float) -> list[tuple[float, float]]:
+    """The lower left corners of pieces in as many rows as show them largest: the picture has about the form of a
+    square."""
+    best: tuple[float, list[tuple[float, float]]] = (math.inf, [])
+    for count in range(1, len(sizes) + 1):
+        each = math.ceil(len(sizes) / count)
+        found: list[tuple[float, float]] = []
+        wide = y = 0.0
+        for first in range(0, len(sizes), each):
+            row = sizes[first : first + each]
+            y -= max(high for _, high in row) + (gap if first else 0.0)
+            x = 0.0
+            for size in row:
+                found.append((x, y))
+                x += size[0] + gap
+            wide = max(wide, x - gap)
+        if max(wide, -y) < best[0] - 0.5:
+            best = (max(wide, -y), found)
+    return best[1]
 
 
 def _drawn(was: Piece, now: Piece) -> Iterable[Stroke]:

@@ -8,8 +8,10 @@ outside: a leader runs from the text to the piece.
 
 from __future__ import annotations
 
+import copy
 import math
 from collections.abc import Iterable, Sequence
+from functools import cached_property
 from typing import Any
 
 import numpy as np
@@ -29,6 +31,8 @@ _AWAY = 6.0
 _LEADER = 7.0
 _TRIES = 700
 _BOLD = frozenset(("title", "number", "new"))
+
+_NONE = np.array([], dtype=object)
 
 Line_ = tuple[str, LabelRole, float]
 """One line of a block: text, role and type size."""
@@ -60,17 +64,32 @@ class PieceRoom:
         self.letters = letters
         self.gap = GAP * letters
         self.area = area
-        ink = [shape for item in items for shape in _ink(item, letters)]
-        shut = shapely.union_all(ink)
-        self._clear = area.difference(shut)
+        self._ink = _Ink(items, letters)
+        shapely.prepare(area)
+        # Of many sizes over one another most lines lie outside the paper that all of them have.
+        self._clear = area.difference(shapely.union_all(self._ink.near(area)))
         self._inner = inner
-        self._taken = shapely.union_all([area.buffer(self.gap), shut])
+        self._also: list[Any] = []  # what is taken besides: texts, and lines that came later
         self._grid: tuple[Any, Any, Any] | None = None
+
+    def crossed(self, items: Iterable[Item]) -> PieceRoom:
+        """The same paper with more lines on it; this room stays as it is."""
+        other = copy.copy(self)
+        ink = _Ink(items, self.letters).all
+        other._clear = self._clear.difference(shapely.union_all(ink)) if len(ink) else self._clear
+        other._also = [*self._also, *ink]
+        other._grid = None
+        return other
+
+    @property
+    def _taken(self) -> list[Any]:
+        """All that words led outside the piece must keep off."""
+        return [self.area.buffer(self.gap), *self._ink.all, *self._also]
 
     def _take(self, box: Any) -> None:
         grown = box.buffer(self.gap / 2, join_style="mitre")
         self._clear = self._clear.difference(grown)
-        self._taken = self._taken.union(grown)
+        self._also.append(grown)
         self._grid = None
 
     # ---- notes ------------------------------------------------------------------------------------------
@@ -179,7 +198,7 @@ class PieceRoom:
         # Places stand off the outline all around it, in twelve directions, nearest ring first: once one fits, farther
         # rings need not be looked at. Text led to the piece keeps a leader's length off, or it would seem to lie in it.
         ring = self.area.exterior if hasattr(self.area, "exterior") else self.area.convex_hull.exterior
-        shapely.prepare(self._taken)
+        taken = shapely.STRtree(self._taken)
         best: tuple[float, Point, Any] | None = None
         for away in (_AWAY, 2 * _AWAY, 4 * _AWAY, 10 * _AWAY):
             for share in np.linspace(0.0, 1.0, 72, endpoint=False):
@@ -193,12 +212,12 @@ class PieceRoom:
                         continue
                     box = _boxes(np.array([[at.x, at.y]]), wide, high, 0.0)[0]
                     near = not to_anchor and shapely.distance(self.area, box) < _LEADER * self.letters
-                    if not near and not shapely.intersects(self._taken, box):
+                    if not near and not len(taken.query(box, predicate="intersects")):
                         best = cost, at, box
             if best is not None:
                 break
         if best is None:  # further off than any text is long
-            x0, y0, x1, _ = self._taken.bounds
+            x0, y0, x1, _ = map(float, shapely.total_bounds(self._taken))
             at = Point((x0 + x1) / 2, y0 - high)
             best = 0.0, at, _boxes(np.array([[at.x, at.y]]), wide, high, 0.0)[0]
         _, at, box = best
@@ -208,24 +227,45 @@ class PieceRoom:
         a, b = Point(ax, ay), Point(bx, by)
         tip = b + (a - b).unit() * min(_TIP * self.letters, a.distance(b) / 2)
         leader = Stroke((Line(a, tip),), "leader", arrow="" if to_anchor else "end", name="leader")
-        self._taken = self._taken.union(shapely.LineString([(a.x, a.y), (tip.x, tip.y)]).buffer(self.gap))
+        self._also.append(shapely.LineString([(a.x, a.y), (tip.x, tip.y)]).buffer(self.gap))
         return [leader, *self._written(lines, at, 0.0)]
 
 
-def _ink(item: Item, letters: float) -> Iterable[Any]:
-    """The paper a line, an arrow head or a dot covers, with a little air."""
-    air = GAP * letters
-    if isinstance(item, Stroke) and item.curves:
-        places = [point for curve in item.curves for point in curve.points(0.2)]
-        if item.closed:
-            places.append(places[0])
-        line = shapely.LineString([(p.x, p.y) for p in places])
-        yield line.buffer(air, quad_segs=2)
-        ends = {"start": places[:1], "end": places[-1:], "both": [places[0], places[-1]], "": []}[item.arrow]
-        for end in ends:
-            yield shapely.Point(end.x, end.y).buffer(4.0 * letters + air / 2, quad_segs=3)
-    elif isinstance(item, Dot):
-        yield shapely.Point(item.at.x, item.at.y).buffer(1.0 * letters + air, quad_segs=3)
+class _Ink:
+    """The paper that lines, arrow heads and dots cover, with a little air."""
+
+    def __init__(self, items: Iterable[Item], letters: float) -> None:
+        self._air = GAP * letters
+        runs, heads, dots = [], [], []
+        for item in items:
+            if isinstance(item, Stroke) and item.curves:
+                places = [(point.x, point.y) for curve in item.curves for point in curve.points(0.2)]
+                if item.closed:
+                    places.append(places[0])
+                runs.append(places)
+                heads += {"start": places[:1], "end": places[-1:], "both": [places[0], places[-1]], "": []}[item.arrow]
+            elif isinstance(item, Dot):
+                dots.append((item.at.x, item.at.y))
+        at = np.repeat(np.arange(len(runs)), [len(run) for run in runs])
+        self._lines: Any = shapely.linestrings([each for run in runs for each in run], indices=at) if runs else _NONE
+        self._signs = [
+            *_round(heads, 4.0 * letters + self._air / 2),
+            *_round(dots, 1.0 * letters + self._air),
+        ]
+
+    def near(self, area: Any) -> list[Any]:
+        """What of it may lie on `area`. Lines far from it need not be drawn out."""
+        lines = self._lines[shapely.dwithin(area, self._lines, self._air)]
+        return [*shapely.buffer(lines, self._air, quad_segs=2), *self._signs]
+
+    @cached_property
+    def all(self) -> list[Any]:
+        return [*shapely.buffer(self._lines, self._air, quad_segs=2), *self._signs]
+
+
+def _round(places: Sequence[tuple[float, float]], radius: float) -> Any:
+    """Discs (array of shapely polygons)."""
+    return shapely.buffer(shapely.points(places), radius, quad_segs=3) if places else _NONE
 
 
 def _extent(lines: Sequence[Line_]) -> tuple[float, float]:

@@ -19,7 +19,8 @@ from kit.picture.finished import ROOM
 from kit.picture.finished import measured as measured_lines
 from kit.picture.laid import box_of
 from kit.picture.place import layer_line, moved_curves, rectangle, slid, whole_outline
-from kit.picture.put_on import inner_bands, on_piece
+from kit.picture.place_on_band import inner_bands
+from kit.picture.put_on import on_piece
 from kit.picture.round_hat import round_hat
 from kit.picture.tied import belted, handle_rows, handles, loops, named, ties_behind, ties_over
 from kit.piece.piece import Piece, Strip

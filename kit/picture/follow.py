@@ -6,13 +6,14 @@ The piece is drawn moved by as much as its edge is off, point by point along the
 
 from __future__ import annotations
 
+from bisect import bisect_left
 from itertools import pairwise
 
 from kit.geometry import Path, Point
 from kit.picture.darts_shut import Warp
 
 NEAR, FAR = 40.0, 170.0  # mm from the seam up to which all, and from which on nothing is moved
-_PLACES = 24
+_PLACES = 60
 
 
 def following(own: Path, target: Path) -> Warp | None:
@@ -34,7 +35,7 @@ def following(own: Path, target: Path) -> Warp | None:
 
     def warp(p: Point) -> Point:
         at = (p - own.start).dot(way)
-        number = next((i for i in range(1, len(marks)) if marks[i] >= at), len(marks) - 1)
+        number = min(max(bisect_left(marks, at), 1), len(marks) - 1)
         low, high = marks[number - 1], marks[number]
         share = min(max((at - low) / (high - low), 0.0), 1.0)
         beside = places[number - 1].lerp(places[number], share)

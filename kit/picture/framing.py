@@ -7,20 +7,39 @@ from kit.picture.laid import along_line, opened_at, straightest
 from kit.picture.place import widths_of
 from kit.picture.placed import Box, PlacedLayer, area_of, box_of, find, grown
 from kit.sewing.run import Run
-from kit.sewing.scene import Scene
+from kit.sewing.scene import Scene, Thing
 from kit.sewing.spans import path_of
 
 _END = 45.0  # mm from the window within which a band's end is taken into it
 _WHOLE, _PART, _THING, _STRIP = 25.0, 20.0, 10.0, 30.0
 """mm of cloth shown round the work: along a whole run, a part of one, at a small thing sewn on, with a strip."""
 _SPOTS = ("button", "buttonhole", "eyelet", "snap", "socket", "hook", "eye", "bar")
+_GOING_ON = ("elastic", "cord")
 _ALONG = ("caught", "binding")  # the seam is the work there
+_OFF = 30.0  # mm
 
 
-def _work_box(scene: Scene, placed: list[PlacedLayer]) -> Box | None:
+def _stands_off(thing: Thing, pattern: Pattern) -> bool:
+    """Whether what is sewn on reaches far into the piece, as the strip along a slit does."""
+    path = path_of(pattern, thing.run)
+    return max(path.distance_to(end) for end in (thing.line.start, thing.line.end)) > _OFF
+
+
+def _work_box(scene: Scene, placed: list[PlacedLayer], pattern: Pattern) -> Box | None:
     """What the lines of the work itself take up, where it follows lines of the draft and not a run."""
     lines = [(row.run, row.line) for row in scene.rows if row.line is not None and row.ink == "new"]
-    lines += [(thing.run, thing.line) for thing in scene.things if thing.kind not in _ALONG]
+    things = [
+        thing
+        for thing in scene.things
+        if thing.ink == "new"
+        and thing.kind != "tie"
+        and (thing.kind not in _ALONG or (thing.kind == "binding" and _stands_off(thing, pattern)))
+    ]
+    for thing in things:  # what goes on through a seam or over a fold is looked at where it begins
+        begins = next((each for each in things if each.kind == thing.kind), thing)
+        if thing.kind in _GOING_ON and thing.run != begins.run:
+            continue
+        lines.append((thing.run, thing.line))
     boxes = []
     for run, line in lines:
         p = find(placed, run, None)
@@ -108,7 +127,7 @@ def windows(scene: Scene, pattern: Pattern, placed: list[PlacedLayer]) -> tuple[
     lines = along_line(focus, pattern)
     boxes = [p.lay(path_of(pattern, run), run.side).bounds() for run in lines]
     banded = any(layer.along is not None and layer.along.outward for layer in scene.layers)
-    work = _work_box(scene, placed) if len(lines) == 1 and not banded else None
+    work = _work_box(scene, placed, pattern) if len(lines) == 1 and not banded else None
     if work and scene.things and all(thing.kind in _SPOTS for thing in scene.things):
         work = _around_all([work, *boxes, *_outside(p, lines, pattern)])  # with the edge that it is measured from
     box = work or _around_all(boxes)

@@ -1,7 +1,8 @@
 """The order of the hand in a drafting picture: what it rules on the way, thin, and a number on each of its strokes.
 
 Numbers follow the moves of the step's record, which stand in the order of its sentence; a piece with a single move
-needs none. On fresh paper the points of an outline are not numbered, only the strokes between them.
+needs none. On fresh paper the points of an outline are not numbered, only the strokes between them: with two numbers on
+one line a reader looks for a second line.
 """
 
 from __future__ import annotations
@@ -25,8 +26,19 @@ def numbered(piece: Piece, record: StepRecord) -> list[HandMove]:
     """The moves that get a number, in order; none where there is only one."""
     fresh = {name for owner, name, _ in record.new if owner == piece.name}
     blank = all(edge.name in fresh for edge in piece.edges) and not any(o == piece.name for o, _, _ in record.removed)
-    moves = [move for move in moves_on(piece, record) if not (blank and move.kind == "place")]
+    ruled = [path for owner, name, path in record.new if owner == piece.name and path.is_straight] if blank else []
+    moves = [
+        move for move in moves_on(piece, record) if not (blank and (move.kind == "place" or _ruled_later(move, ruled)))
+    ]
     return moves if len(moves) > 1 else []
+
+
+def _ruled_later(move: HandMove, ruled: Iterable[Path]) -> bool:
+    """Whether a place is measured off along a line that is ruled there in the same step."""
+    if move.kind not in ("mark", "across") or move.path is not None or same(move.start, move.end):
+        return False
+    ends = (move.start, move.start.mid(move.end), move.end)
+    return any(_straight_over(path, ends) for path in ruled)
 
 
 def aids(piece: Piece, record: StepRecord, put: Scaling) -> list[tuple[int, Item]]:

@@ -11,9 +11,11 @@ from kit.picture.chains import Chain, crossings, drawn
 from kit.picture.drawing import Fill, Item, Stroke
 from kit.picture.on_body import Bent
 from kit.picture.place import slant_of
+from kit.picture.place_on_band import band_width
 from kit.picture.tied import bow, strip_along, strip_length, tie_ends
 from kit.picture.wearer import Wearer
 from kit.piece.piece import Piece
+from kit.sewing.spans import path_of
 
 _TUBE = 0.69  # how wide a sleeve with an arm in it looks, of half of what goes round (as the trunk, `Wearer.seen`)
 _STEP = 10.0
@@ -28,11 +30,22 @@ def set_in_sleeves(garment: Assembled, wearer: Wearer) -> Iterator[Item]:
             continue
         xs = [p.x for p in (garment.lying or garment).of(flat.piece.name, flat.side)[0].ring]
         sign = 1.0 if sum(xs) > 0 else -1.0
-        ring = drawn(
-            [Point(sign * p.x, p.y) for p in _along_arm(flat.piece, _armhole_top(garment, wearer), wearer)], True
-        )
-        yield Fill(ring, "right_side", flat.piece.name)
-        yield Stroke(ring, "edge", closed=True, name=f"{flat.piece.name}.{flat.side}")
+        arm = _along_arm(flat.piece, _armhole_top(garment, wearer), wearer)
+        for name, chain in ((flat.piece.name, arm), *_cuffs(flat.piece, arm[1], garment, wearer)):
+            ring = drawn([Point(sign * p.x, p.y) for p in chain], True)
+            yield Fill(ring, "right_side", name)
+            yield Stroke(ring, "edge", closed=True, name=f"{name}.{flat.side}")
+
+
+def _cuffs(sleeve: Piece, end: Point, garment: Assembled, wearer: Wearer) -> Iterator[tuple[str, Chain]]:
+    """The band that a sleeve ends in, on from its outer end: as deep as it is made, as wide as half of it goes
+    round."""
+    pattern, way = garment.pattern, wearer.arm_way()
+    for op in of_kind(pattern, "set_band"):
+        if any(run.piece == sleeve.name for run in op.b):
+            deep = way * band_width(op.a[0].piece, pattern)
+            across = way.left() * -(sum(path_of(pattern, run).length for run in op.a) / 2 * _TUBE)
+            yield op.a[0].piece, [end, end + deep, end + deep + across, end + across]
 
 
 def _armhole_top(garment: Assembled, wearer: Wearer) -> Point:

@@ -111,14 +111,19 @@ class SeenCloth:
                     outlines.append((item.role in _CLOTH, outline))
         cloth = [spot for is_cloth, outline in outlines if is_cloth for spot in outline]
         self.any = bool(cloth)
+        self.sums: list[list[int]] = []  # made when it is first asked: who looks roughly never does
         if not cloth:
             return
+        self._outlines = outlines
         self.x, self.y = min(x for x, _ in cloth), min(y for _, y in cloth)
         wide, high = max(x for x, _ in cloth) - self.x, max(y for _, y in cloth) - self.y
         self.cell = cell = max(cell, wide / _CELLS, high / _CELLS)
         self.columns, self.rows = int(wide / cell) + 1, int(high / cell) + 1
+
+    def _summed(self) -> None:
+        """Paints the cloth and counts its cells from a corner on."""
         seen = [bytearray(self.columns) for _ in range(self.rows)]
-        for is_cloth, outline in outlines:
+        for is_cloth, outline in self._outlines:
             self._paint(seen, outline, is_cloth)
         sums = [0] * (self.columns + 1)
         self.sums = [sums]
@@ -161,5 +166,7 @@ class SeenCloth:
         j0, j1 = max(int((y - high / 2) // cell), 0), min(math.ceil((y + high / 2) / cell), self.rows)
         if i0 >= i1 or j0 >= j1:
             return 0.0
+        if not self.sums:
+            self._summed()
         low, top = self.sums[j0], self.sums[j1]
         return min(1.0, (top[i1] - top[i0] - low[i1] + low[i0]) * cell * cell / (wide * high))

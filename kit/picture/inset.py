@@ -4,12 +4,15 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterator
 from itertools import pairwise
+from typing import NamedTuple
 
 from kit.geometry import Line, Point
 from kit.language import say
 from kit.picture.drawing import Fill, Item, Label, Stroke, StrokeRole
 from kit.picture.laid import Box
+from kit.picture.lettering import text_width
 from kit.picture.place import polyline, rectangle
+from kit.picture.theme import THEME
 from kit.sewing.scene import Section
 
 PX = 96 / 25.4  # CSS px in a mm on the page
@@ -52,10 +55,10 @@ def panel(
     across = fit[0] - (_PLAN + _GAP if beside else 0.0)
     unit = max(wide / across, high / max(room - (row + _GAP if row else 0.0), room * (1 - _SHARE)))
     low = y0 - _GAP * unit
-    column = max(_PLAN, min(_WIDE, fit[0] * _COLUMN))
-    in_column = max(wide / max(fit[0] - column - _GAP, 1.0), high / room)
-    if section is not None and in_column * _WORTH < unit:  # a low room: all of it beside the cloth
-        return _in_column(section, locator, window, (column, in_column), faces, items, fit)
+    if section is not None:
+        column = _column(section, locator is not None, window, fit)
+        if column.unit * _WORTH < unit:  # a low room: all of it beside the cloth
+            return _in_column(section, locator, window, column, faces, items, fit)
     frames: list[Box] = []
     full = max(wide, (size[0] + (_PLAN + _GAP if locator is not None and not beside else 0.0)) * unit)
     start = x0 - max(full - wide, 0.0) / 2
@@ -78,20 +81,43 @@ def panel(
     return items, (left - side, min(b[1] for b in boxes), right + side, max(b[3] for b in boxes))
 
 
+class _Column(NamedTuple):
+    """Section and plan beside the cloth: the px that they take `across`, the mm to a px that the cloth is shown with
+    then, and the px of the section."""
+
+    across: float
+    unit: float
+    size: tuple[float, float]
+
+
+def _column(section: Section, planned: bool, window: Box, fit: tuple[float, float]) -> _Column:
+    """The column beside the cloth in a picture of that `fit`: as wide as its section, its caption and its plan (where
+    one is `planned`) need, and at most `_COLUMN` of the width."""
+    wide, high, room = window[2] - window[0], window[3] - window[1], max(fit[1] - _NAMES, 60.0)
+
+    def shown(across: float) -> float:
+        return max(wide / max(fit[0] - across - _GAP, 1.0), high / room)
+
+    most = max(_PLAN, min(_WIDE, fit[0] * _COLUMN))
+    size = _section_size(section, most, max(high / shown(most) * (0.5 if planned else 0.9), 36.0))
+    lettered = text_width(say("picture.section"), THEME.texts["small"].size) + _GAP
+    across = min(max(size[0], lettered, _PLAN if planned else 0.0), most)
+    return _Column(across, shown(across), size)
+
+
 def _in_column(
     section: Section,
     locator: Callable[[Box], list[Item]] | None,
     window: Box,
-    column: tuple[float, float],
+    column: _Column,
     faces: tuple[int, ...],
     items: list[Item],
     fit: tuple[float, float],
 ) -> tuple[list[Item], Box]:
-    """Section and plan under each other at the right of the window; `column` is its width in px, and mm to a px."""
-    across, unit = column
+    """Section and plan under each other at the right of the window."""
+    across, unit, size = column
     x0, y0, x1, y1 = window
     left, room = x1 + _GAP * unit, (y1 - y0) / unit
-    size = _section_size(section, across, max(room * (0.5 if locator is not None else 0.9), 36.0))
     low = y1 - (size[1] + _CAPTION) * unit
     frames = [(left, low, left + size[0] * unit, y1)]
     items.extend(_section_items(section, frames[0], size, unit, faces))

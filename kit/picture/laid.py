@@ -11,8 +11,9 @@ from dataclasses import replace
 
 from kit.geometry import Motion, Path
 from kit.lesson.pattern import Pattern
-from kit.picture.darts_shut import shut_folds
+from kit.picture.darts_shut import shut_folds, warped
 from kit.picture.follow import FAR, following
+from kit.picture.gathered import drawn_in, gathered
 from kit.picture.layer_outline import band, folded_over, outline
 from kit.picture.place import flat_mirror, flat_motion, is_facing
 from kit.picture.placed import Box, PlacedLayer, area_of, box_of, find, grown, half_motion
@@ -41,6 +42,7 @@ __all__ = [
 
 SLIDE = 0.014
 _FLAT = 1.2
+_ALIKE = 1e-6  # mm by which one edge must be longer and straighter than one before it: left and right are alike
 _PROBE = 5.0  # mm from the seam, more than it may bend along two edges laid chord on chord
 _BOWED = 0.1  # a seam that bends less than this share of its length is drawn closed along all of it
 
@@ -64,6 +66,8 @@ def place_all(scene: Scene, pattern: Pattern) -> list[PlacedLayer]:
             new = PlacedLayer(layer, piece, side, Motion.identity(), base=base, parts=parts_of(pattern, layer.run))
             over = [each for each in scene.layers if each.how == "together" and each.on is not None and not each.ring]
             new.seen_up = over[-1].up if over and layer is scene.layers[0] else layer.up
+            if layer.along is None and layer.fold is None and layer.stuff != "interfacing":
+                new.gathers = gathered(piece, side, scene.sewn)
             new.motion = _motion(new, base, pattern)
             if layer.shut and layer.fold is None:
                 new.folds = shut_folds(piece, layer.shut)
@@ -73,11 +77,17 @@ def place_all(scene: Scene, pattern: Pattern) -> list[PlacedLayer]:
                 new.opened.update(layer.run.edges)
             placed.append(new)
     for p in placed:
-        if p.layer.how == "open" and p.layer.along is None and p.base is not None and p.layer.on is not None:
-            own, under = _seam(p.layer.run, pattern), _seam(p.layer.on, pattern)
+        if p.layer.along is not None or p.base is None or p.layer.on is None:
+            continue
+        if p.layer.how == "open" or p.layer.spread:
+            own, under = p.layer.run, p.layer.on
+            if p.layer.against is None:
+                own, under = _seam(own, pattern), _seam(under, pattern)
             lies = p.lay(path_of(pattern, own), own.side)
             p.follow = following(lies, p.base.lay(path_of(pattern, under), p.layer.on.side))
             p.followed = _beside(lies) if p.follow is not None else None
+        elif p.layer.how == "together" and p.base.layer.spread:  # what lies on it is spread with it
+            p.follow, p.followed = p.base.follow, p.base.followed
     for p in placed:
         if p.layer.along is not None and p.base is not None and p.layer.on is not None:
             band(p, pattern)
@@ -86,7 +96,10 @@ def place_all(scene: Scene, pattern: Pattern) -> list[PlacedLayer]:
     rings = [p for p in placed if p.layer.ring]
     farthest = [p for p in reversed(rings) if p.base not in rings]
     below = [q for p in farthest for q in (p, *(each for each in rings if each.base is p))]
-    return [*below, *(p for p in placed if not p.layer.ring)]
+    if scene.things:  # what is worked on a band that bends is seen whole: the garment comes out under it
+        hanging = [p for p in placed if p.layer.how == "open" and p.layer.against is not None]
+        below += hanging + [p for p in placed if p.base in hanging and p.layer.along is not None]
+    return [*below, *(p for p in placed if p not in below and not p.layer.ring)]
 
 
 def _motion(new: PlacedLayer, base: PlacedLayer | None, pattern: Pattern) -> Motion:
@@ -101,11 +114,11 @@ def _motion(new: PlacedLayer, base: PlacedLayer | None, pattern: Pattern) -> Mot
     if layer.how == "flat" or layer.along is not None:
         return base.motion
     own, under = layer.run, layer.on
-    if layer.how == "open":
+    if layer.how == "open" and layer.against is None:
         own, under = straightest(own, pattern), straightest(under, pattern)
-    motion = _laid(layer, piece, own, under, base, pattern)
+    motion = _laid(new, own, under, base, pattern)
     if layer.how == "open":
-        motion = motion.then(_closed_up(own, under, motion, base, pattern))
+        motion = motion.then(_closed_up(new, own, under, motion, base, pattern))
     return motion
 
 
@@ -172,7 +185,10 @@ def straightest(run: Run, pattern: Pattern, bow: float = 0.0) -> Run:
             edge = path_of(pattern, Run(run.piece, (name,)))
             return edge.start.distance(edge.end) ** 3 / max(edge.length, 1e-6) ** 2
 
-        run = replace(run, edges=(max(run.edges, key=worth),), start=None, end=None)
+        worths = [worth(name) for name in run.edges]
+        best = max(worths) - _ALIKE
+        edge = next(name for name, each in zip(run.edges, worths, strict=True) if each >= best)
+        run = replace(run, edges=(edge,), start=None, end=None)
         path = path_of(pattern, run)
     offset = run.start or 0.0
     for share in (1.0, 0.7, 0.5, 0.35, 0.25, 0.15):
@@ -191,11 +207,16 @@ def _sag(path: Path) -> float:
     return max(abs(along.cross(path.at(path.length * s) - path.start)) for s in (0.15, 0.3, 0.5, 0.7, 0.85))
 
 
-def _laid(layer: Layer, piece: Piece, run: Run, on: Run, base: PlacedLayer, pattern: Pattern) -> Motion:
-    """The motion that lays `run` of the layer along the run `on` of `base`."""
+def _laid(new: PlacedLayer, run: Run, on: Run, base: PlacedLayer, pattern: Pattern) -> Motion:
+    """The motion that lays `run` of the layer along the run `on` of `base`, each drawn up where it is gathered."""
+    layer, piece = new.layer, new.piece
     own, under = path_of(pattern, run), path_of(pattern, on)
     home = half_motion(base, on.side)
     target = under.moved(home)
+    if new.gathers:
+        own = warped(own, drawn_in(new.gathers))
+    if base.gathers:
+        target = warped(under, drawn_in(base.gathers)).moved(home)
     if own.start.distance(own.end) < 1.0 or target.start.distance(target.end) < 1.0:
         return home
     middle = target.at(target.length / 2)
@@ -204,9 +225,10 @@ def _laid(layer: Layer, piece: Piece, run: Run, on: Run, base: PlacedLayer, patt
         into = into * -1.0
     # Four ways to lay one line on another: ends matched straight or crossed, the piece as it is or turned over. The
     # lines must lie on each other (misfit at five places), the piece on the right side of the seam (inside when laid
-    # together, outside when opened out; ten lengths weigh more than any misfit), and last it should be turned over or
-    # not as that way of laying usually is (a third of a length).
+    # together, outside when opened out; ten lengths weigh more than any misfit), ends on a fold must meet, and last it
+    # should be turned over or not as that way of laying usually is (a third of a length).
     best: tuple[float, Motion] | None = None
+    folds = _folds_cross(piece, _entire(run, pattern), base.piece, _entire(on, pattern))
     for flip in (False, True):
         for a, b, turned in ((target.start, target.end, False), (target.end, target.start, True)):
             motion = Motion.matching(own.start, own.end, a, b, flip)
@@ -219,17 +241,39 @@ def _laid(layer: Layer, piece: Piece, run: Run, on: Run, base: PlacedLayer, patt
             )
             usual = (flip != home.flips) == (layer.how == "open")
             cost = misfit + (0.0 if usual else target.length * 0.3) + (0.0 if side > 0 else target.length * 10)
+            cost += target.length * 5 if folds is not None and turned != folds else 0.0
+            cost += target.length * 5 if layer.against is not None and turned != layer.against else 0.0
             if best is None or cost < best[0]:
                 best = (cost, motion)
     assert best is not None
     return best[1]
 
 
-def _closed_up(run: Run, on: Run, motion: Motion, base: PlacedLayer, pattern: Pattern) -> Motion:
+def _entire(run: Run, pattern: Pattern) -> Path:
+    return path_of(pattern, replace(run, start=None, end=None))
+
+
+def _folds_cross(one: Piece, own: Path, two: Piece, under: Path) -> bool | None:
+    """Whether the lines of two pieces on the fold must be laid against each other so that their ends on the folds meet;
+    None where one of them has no end there."""
+    ends = []
+    for piece, line in ((one, own), (two, under)):
+        if not piece.fold:
+            return None
+        fold = piece.edge(piece.fold).path
+        off = [fold.distance_to(end) for end in (line.start, line.end)]
+        if (off[0] < 0.5) == (off[1] < 0.5):
+            return None
+        ends.append(off[0] < 0.5)
+    return ends[0] != ends[1]
+
+
+def _closed_up(new: PlacedLayer, run: Run, on: Run, motion: Motion, base: PlacedLayer, pattern: Pattern) -> Motion:
     """The small slide that makes two slightly curved edges touch at their middles instead of gaping there."""
     own, under = path_of(pattern, run), path_of(pattern, on)
-    target = half_motion(base, on.side)(under.at(under.length / 2))
-    return Motion.translation(target - motion(own.at(own.length / 2)))
+    middle, there = own.at(own.length / 2), under.at(under.length / 2)
+    target = half_motion(base, on.side)(drawn_in(base.gathers)(there))
+    return Motion.translation(target - motion(drawn_in(new.gathers)(middle)))
 
 
 def slide(

@@ -4,15 +4,15 @@ from __future__ import annotations
 
 from dataclasses import replace
 
-from kit.geometry import Curve, Line, Motion, Path, Point, Region
+from kit.geometry import Curve, Line, Motion, Path
 from kit.lesson.pattern import Pattern
 from kit.picture.bent import across, bent
 from kit.picture.cloth_edges import Bit, Flap, closed_ring, flaps_of, folded_line, half_bits, mirrored
-from kit.picture.place import fold_mirror, moved_curves, polyline, widths_of
-from kit.picture.placed import PlacedLayer, area_of, box_of
+from kit.picture.place import fold_mirror, in_two, moved_curves, polyline, widths_of
+from kit.picture.placed import PlacedLayer
 from kit.piece.piece import Piece, Side
 from kit.sewing.run import Run
-from kit.sewing.scene import EdgeLie
+from kit.sewing.scene import Along, EdgeLie
 from kit.sewing.spans import path_of, spans
 
 _STEP = 6.0  # mm between the points of a band's outline along its run
@@ -126,16 +126,32 @@ def folded_over(outline: tuple[Curve, ...], fold: Path) -> tuple[tuple[Curve, ..
     Gives the outline that stays and the parts turned over, as lines at most 0.2 mm off the curves; the outline itself
     and nothing when the fold misses it."""
     mirror = Motion.reflection(fold.start, fold.end)
-    cloth = Region.of(q for curve in outline for q in list(curve.points(0.2))[:-1])
-    left, right = cloth.split(fold.start, fold.end)
-    stays, over = (
-        [polyline([Point(x, y) for x, y in (*ring, ring[0])]) for ring in half.rings] for half in (left, right)
-    )
-    over = [moved_curves(ring, mirror) for ring in over]
+    stays, over = in_two(outline, fold.start, fold.end)
     if not stays or not over:
         return outline, []
-    stays.sort(key=lambda ring: -area_of(box_of(ring)))
-    return stays[0], over + stays[1:]
+    return stays[0], [moved_curves(ring, mirror) for ring in over] + stays[1:]
+
+
+def _over_fold(base: PlacedLayer, on: Run, under: Path, along: Along) -> tuple[Path, Along]:
+    """Where a band lies along a run: where it goes on over the fold of the piece, along the other half as well."""
+    laid = base.lay(under, on.side)
+    if not base.piece.fold or on.start is not None or on.end is not None:
+        return laid, along
+    fold = base.piece.edge(base.piece.fold).path
+    at_start, at_end = (fold.distance_to(end) < 0.5 for end in (under.start, under.end))
+    if at_start == at_end or along.beyond[1 if at_end else 0] != 0.0:
+        return laid, along
+    other = base.lay(under, "left" if on.side == "right" else "right").reversed()
+    size = along.end - along.start
+    if at_end:
+        return _bridged(laid, other), replace(along, end=along.end + size)
+    return _bridged(other, laid), replace(along, start=along.start - size)
+
+
+def _bridged(one: Path, two: Path) -> Path:
+    """Two lines as one, a small gap between them closed."""
+    gap = (Line(one.end, two.start),) if one.end.distance(two.start) > 1e-6 else ()
+    return Path(one.curves + gap + two.curves)
 
 
 def band(p: PlacedLayer, pattern: Pattern, slip: float = 0.0) -> None:
@@ -144,7 +160,8 @@ def band(p: PlacedLayer, pattern: Pattern, slip: float = 0.0) -> None:
     assert along is not None and on is not None and base is not None
     own, under = path_of(pattern, replace(p.layer.run, start=None, end=None)), path_of(pattern, on)
     inward = p.inner(own)[1]
-    bend = bent(own, inward, base.lay(under, on.side), base.inward(under, on.side), along, slip)
+    target, along = _over_fold(base, on, under, along)
+    bend = bent(own, inward, target, base.inward(under, on.side), along, slip)
     p.bend = bend
     p.slid = Motion.translation(base.inward(under, on.side) * slip)
     step = 1.0 if along.end > along.start else -1.0

@@ -28,6 +28,7 @@ from kit.picture.standing import (
     ASIDE,
     END,
     LED,
+    NUMBERED,
     WalkedLine,
     along_line,
     as_number,
@@ -374,16 +375,16 @@ class _Letterer:
     def _waiting(self, index: int, item: Label | Dimension, unit: float, numbers: bool) -> WaitingText:
         em = self.theme.texts[_role(item)].size * unit
         sign = (em * 1.3, em * 1.3)
+        numbered = index in self.list.numbered
+        may = numbers and self.grows and not numbered and _tells(item)
 
         def places() -> Iterator[TextPlace]:
-            if index in self.list.numbered:
+            if numbered:
                 return as_number(self._where(index, item, sign, em, unit))
             found = self._where(index, item, self._size(self._set(item), _role(item), em), em, unit)
-            if numbers and self.grows and _tells(item):
-                return chain(found, as_number(self._where(index, item, sign, em, unit), 3.0))
-            return found
+            return chain(found, as_number(self._where(index, item, sign, em, unit), 3.0)) if may else found
 
-        return WaitingText(places, em, index)
+        return WaitingText(places, em, index, NUMBERED if may else math.inf)
 
     def _where(
         self, index: int, item: Label | Dimension, size: tuple[float, float], em: float, unit: float
@@ -405,7 +406,8 @@ class _Letterer:
             spot = (of.at.x, of.at.y) if of.at is not None else centre(outline)
             window = self.drawing.window
             if window is not None:
-                return round_window(spot, size, em, window, self.drawn)
+                sides = [((p.x, p.y), share) for p, share in of.sides] or [(spot, 0.0)] * 4
+                return round_window(sides, size, em, window, self.drawn)
             aside = partial(in_margin, spot, size, em, self.drawn)
             return near_first(in_area(outline, size, em), LED, partial(led, spot, size, em), aside)
         if of:

@@ -16,11 +16,14 @@ from kit.lesson.pattern import Pattern
 from kit.picture.assembled import Assembled, Flat, View, assembled
 from kit.picture.chains import Chain, at, drawn, length
 from kit.picture.drawing import Dot, Fill, Item, Stroke
+from kit.picture.drawn_up import DRAWS_IN
 from kit.picture.place import Scaling, is_back, rectangle
-from kit.picture.placed import Box, PlacedLayer
+from kit.picture.placed import Box, PlacedLayer, box_of
 from kit.picture.put_on import outlines_on
+from kit.picture.round_seam import round_plan
+from kit.sewing.in_the_round import standing
 from kit.sewing.run import Run
-from kit.sewing.scene import Scene
+from kit.sewing.scene import Layer, Scene
 from kit.sewing.state import State
 
 SPOT = "place of the work"
@@ -34,14 +37,14 @@ _KNOWN: dict[int, tuple[Pattern, dict[_Key, Assembled]]] = {}
 
 
 def garment_so_far(pattern: Pattern, state: State, view: View) -> Assembled:
-    """The garment as `state` has it, put together; worked once for what is joined and folded by then. What else the
-    state tells (a hem that is sewn) moves no piece, and is read from the state that was given."""
+    """The garment as `state` has it, put together; worked once for what is joined, folded and drawn up by then. What
+    else the state tells (a hem that is sewn) moves no piece, and is read from the state that was given."""
     known = _KNOWN.get(id(pattern))
     if known is None:  # a pattern is held here, so that its id stays its own
         while len(_KNOWN) >= _KEPT:
             _KNOWN.pop(next(iter(_KNOWN)), None)
         known = _KNOWN[id(pattern)] = (pattern, {})
-    folds = frozenset(fact for fact in state.facts if fact[0] in ("dart", "pleat", "tuck"))
+    folds = frozenset(fact for fact in state.facts if fact[0] in ("dart", "pleat", "tuck", *DRAWS_IN))
     wanted = (state.seams, folds, state.hung, view)
     if wanted not in known[1]:
         known[1][wanted] = assembled(pattern, view, state)
@@ -52,6 +55,9 @@ def locator_items(
     scene: Scene, pattern: Pattern, placed: list[PlacedLayer], frame: Box, window: Box, whole: Box
 ) -> list[Item]:
     """What stands in the `frame` beside a picture that shows the `window` of all the cloth in it."""
+    round_one = standing(pattern, scene.sewn, scene.focus) if scene.sewn is not None and scene.focus is not None else ()
+    if round_one and scene.focus is not None:
+        return _as_it_stands(round_one, pattern, scene.focus, frame)
     found = _in_garment(scene, pattern)
     if found is None:
         return _as_laid(placed, frame, window, whole)
@@ -72,6 +78,22 @@ def locator_items(
             items.append(Stroke((Line(there - way * tick, there + way * tick),), "notch", name=name))
     middle = at(places[0], length(places[0]) / 2)[0]
     items.append(Dot(small.point(middle), "new", SPOT))
+    return items
+
+
+def _as_it_stands(layers: tuple[Layer, ...], pattern: Pattern, run: Run, frame: Box) -> list[Item]:
+    """Rings as they are worn, small, and the place of the work on them."""
+    outlines, place = round_plan(layers, pattern, run)
+    small = _fitted(box_of(tuple(curve for _, curves in outlines for curve in curves)), frame)
+    items: list[Item] = []
+    for name, curves in outlines:
+        own = small.curves(curves)
+        items += [Fill(own, "paper"), Stroke(own, "kept", closed=True, name=f"locator {name}")]
+    if place:
+        items.append(Stroke(small.curves(place), "press", name=SPOT))
+        middle = place[len(place) // 2]
+        spot = middle.start.mid(middle.end) if len(place) == 1 else middle.start
+        items.append(Dot(small.point(spot), "new", SPOT))
     return items
 
 

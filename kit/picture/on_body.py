@@ -15,17 +15,23 @@ from dataclasses import dataclass, replace
 from kit.geometry import Point, Vector
 from kit.picture.assembled import Assembled, Flat, of_kind
 from kit.picture.chains import crossings, dense
+from kit.picture.drawn_up import CORDS, draws_all
+from kit.picture.on_legs import on_legs, then
 from kit.picture.wearer import HANGING, Wearer
 from kit.piece.piece import Side
 from kit.wear.girth import Worn
 
-_DRAWN_UP = ("gather", "thread_elastic", "thread_cord")
+_DRAWN_UP = ("gather", "thread_elastic", *CORDS)
 _STEP = 5.0  # mm between the heights at which widths are taken
 _ROUND_ARM = 50.0  # mm outside the armhole line over which the trunk goes over into the sleeve
 _LOWERED = math.radians(9.0)
 """How much further a cut-on sleeve is let down than its underarm comes in: what the cloth under the arm takes in
 folds (by eye, on the example lessons)."""
 _IN_SLEEVE = math.radians(2.0)  # how far below the overarm the arm inside points, its outline being no straight line
+_OVER = 2.0  # mm that drawn-up cloth lies outside the body
+_FULL = 0.5
+"""How much of the width that it has laid flat drawn-up cloth shows beyond the body: the rest hangs in folds (by eye, on
+the example lessons)."""
 _EASE = 1.03  # how much further than the body cloth reaches that goes round it from in front and is open behind
 
 
@@ -96,10 +102,17 @@ def _at(table: Sequence[tuple[float, float]], y: float) -> float:
 
 def on_body(garment: Assembled, worn: Worn) -> tuple[Assembled, Wearer] | None:
     """The garment as it is seen on its body, and the body, its arms along the sleeves; None where nothing of it says
-    where the body is, and where it has legs or is drawn up. `Assembled.lying` of it is the garment as it was."""
+    where the body is, and where it is drawn up, but for trousers with elastic or a cord and skirts of which it is known
+    how far. `Assembled.lying` of it is the garment as it was."""
     rise = _rise(garment, worn)
-    if rise is None or worn.legs or of_kind(garment.pattern, *_DRAWN_UP):
-        return None  # two legs, and cloth that is drawn up, lie otherwise than they were cut: not drawn yet
+    drawn_up = [each.kind for each in of_kind(garment.pattern, *_DRAWN_UP)]
+    all_drawn = "gather" not in drawn_up and draws_all(garment.pattern, _hung(worn))
+    if rise is not None and worn.legs and all_drawn:
+        return _legs(garment, worn, bool(drawn_up))
+    if rise is None or worn.legs:
+        return None
+    if _is_drawn_up(garment, worn):
+        return _draped(garment, worn, rise)
     set_in = any(flat.piece.role == "sleeve" for flat in garment.flats)
     wearer = Wearer(worn.body, straight=set_in)
     sleeve = _sleeve(garment, rise, wearer)
@@ -132,6 +145,77 @@ def on_body(garment: Assembled, worn: Worn) -> tuple[Assembled, Wearer] | None:
     return seen, wearer
 
 
+def _is_drawn_up(garment: Assembled, worn: Worn) -> bool:
+    """Whether anything of what goes round the trunk is gathered, or has elastic or a cord in it."""
+    drawn = of_kind(garment.pattern, *_DRAWN_UP)
+    return any(run.piece in _hung(worn) for each in drawn for run in each.runs())
+
+
+def _draped(garment: Assembled, worn: Worn, rise: float) -> tuple[Assembled, Wearer] | None:
+    """A skirt of cloth that is drawn up: it follows the figure there, and below hangs from its widest place in folds,
+    which take up a part of its fullness. None for what hangs from the shoulders, and where it is not known how far the
+    cloth is drawn up: not drawn yet."""
+    hung = _hung(worn)
+    trunk = [flat for flat in garment.flats if flat.piece.name in hung]
+    shoulders = any(edge.role == "shoulder" for flat in trunk for edge in flat.piece.edges)
+    if shoulders or not draws_all(garment.pattern, hung):
+        return None
+    wearer = Wearer(worn.body)
+    made: dict[bool, Bent] = {}
+    for near in (True, False):
+        own = _reaches([flat for flat in trunk if flat.near is near], rise, wearer.underarm)
+        if own:
+            made[near] = Bent(rise, _hanging_widths(own, wearer))
+    if not made or not _closed_round(trunk):
+        return None
+    some = next(iter(made.values()))
+
+    def put(flat: Flat) -> Flat:
+        return replace(flat, bent=then(flat.bent, made.get(flat.near, some)))
+
+    flats, within = tuple(map(put, garment.flats)), tuple(map(put, garment.within))
+    return replace(garment, flats=flats, within=within, lying=garment), wearer
+
+
+def _closed_round(trunk: Sequence[Flat]) -> bool:
+    """Whether it goes all round: cloth before and behind."""
+    return {flat.near for flat in trunk} == {True, False}
+
+
+def _hanging_widths(own: dict[int, float], wearer: Wearer) -> tuple[tuple[float, float], ...]:
+    """(height, share of x) of drawn-up cloth that is so wide laid flat, from below."""
+    found: list[tuple[float, float]] = []
+    body = 0.0
+    for step in range(max(own), min(own) - 1, -1):
+        y = step * _STEP
+        wide = own.get(step) or own[min(own, key=lambda at: abs(at - step))]
+        body = max(body, wearer.half(y) + _OVER)
+        seen = body + max(wide * wearer.seen(y) - body, 0.0) * _FULL
+        found.append((y, seen / max(wide, 1.0)))
+    return tuple(reversed(found))
+
+
+def _legs(garment: Assembled, worn: Worn, elastic: bool) -> tuple[Assembled, Wearer] | None:
+    """Trousers on their body."""
+    wearer = Wearer(worn.body)
+    trunk = [flat for flat in garment.flats if flat.piece.name in _hung(worn)]
+    over, under = ([flat for flat in trunk if flat.near is near] for near in (True, False))
+    made = {}
+    for near, own, other in ((True, over, under), (False, under, over)):
+        # Front and back hang by their own lines: laid flat, one may lie higher than the other.
+        rises = [_own_rise(flats[0], worn) if flats else 0.0 for flats in (own, other)]
+        made[near] = on_legs(own, other, (rises[0], rises[1]), worn.crotch, wearer, elastic)
+    some = made[True] or made[False]
+    if some is None:
+        return None
+
+    def put(flat: Flat) -> Flat:
+        return replace(flat, bent=then(flat.bent, made[flat.near] or some))
+
+    flats, within = tuple(map(put, garment.flats)), tuple(map(put, garment.within))
+    return replace(garment, flats=flats, within=within, lying=garment), wearer
+
+
 def _hung(worn: Worn) -> set[str]:
     return set(worn.hung.up) if worn.hung is not None else set()
 
@@ -139,9 +223,14 @@ def _hung(worn: Worn) -> set[str]:
 def _rise(garment: Assembled, worn: Worn) -> float | None:
     """How far up from where it lies the garment hangs."""
     for flat in garment.flats:
-        if worn.hung is not None and flat.piece.name in worn.hung.up:
-            return worn.hung.up[flat.piece.name] - flat.motion(Point(0.0, 0.0)).y
+        if flat.piece.name in _hung(worn):
+            return _own_rise(flat, worn)
     return None
+
+
+def _own_rise(flat: Flat, worn: Worn) -> float:
+    """How far up from where it lies a piece hangs."""
+    return worn.up(flat.piece, 0.0) - flat.motion(Point(0.0, 0.0)).y
 
 
 def _closed(worn: Worn) -> bool:

@@ -30,6 +30,7 @@ from kit.piece.dart import darts_lying, intake
 from kit.piece.piece import CutPlan, Edge, Grain, Piece
 from kit.piece.pleat import intake as pleat_intake
 from kit.piece.pleat import pleats_lying
+from kit.prose.on_one_half import marks_on_one_half, on_half
 from kit.units import System, show
 from kit.wording.lists import strung
 from kit.wording.names import edge_label
@@ -60,7 +61,8 @@ def piece_alt(piece: Piece, pattern: Pattern, system: System = "cm") -> str:
         else:
             edges.append(edge_label(edge))
     alt.append(say("picture.piece_edges", edges=strung(edges)))
-    marks = [mark.label for mark in piece.marks]
+    halves = marks_on_one_half(pattern)
+    marks = [on_half(mark.label, piece, halves.get((piece.name, mark.name))) for mark in piece.marks]
     if marks:
         alt.append(say("picture.piece_marks", marks=strung(marks)))
     if piece.darts:
@@ -180,10 +182,11 @@ def _notes(piece: Piece, pattern: Pattern, letters: float) -> Iterable[Note]:
         yield Note(
             say("picture.place_on_fold"), p.mid(q), beside(Path.line(p, q), (0.5, 0.3, 0.7)), (TEXT, SMALL, LEAST)
         )
+    halves = marks_on_one_half(pattern)
     for mark in piece.marks:
         note = mark_note(piece, mark, letters)
         if note is not None:
-            yield note
+            yield replace(note, text=on_half(note.text, piece, halves.get((piece.name, mark.name))))
     for dart in piece.darts:
         told = dart_note(piece, dart)
         if told is not None:

@@ -2,11 +2,12 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass, replace
 from itertools import pairwise
 
-from kit.geometry import Arc, Cubic, Curve, Line, Motion, Point, Vector
+from kit.geometry import Arc, Cubic, Curve, Line, Motion, Point, Region, Vector
+from kit.geometry.region import Spot
 from kit.lesson.pattern import Pattern
 from kit.picture.drawing import Area, Dimension, Dot, Fill, Item, Label, Stroke
 from kit.piece.allowance import CutLine, has_allowances, hem_edges, offset_line
@@ -92,7 +93,8 @@ def _named_elsewhere(of: _Named, by: Vector) -> _Named:
         case tuple():
             return moved_curves(of, go)
         case Area():
-            return Area(moved_curves(of.curves, go), None if of.at is None else of.at + by)
+            sides = tuple((spot + by, share) for spot, share in of.sides)
+            return Area(moved_curves(of.curves, go), None if of.at is None else of.at + by, sides)
     return None
 
 
@@ -136,6 +138,18 @@ def rectangle(x0: float, y0: float, x1: float, y1: float) -> tuple[Curve, ...]:
 
 def polyline(points: list[Point]) -> tuple[Curve, ...]:
     return tuple(Line(a, b) for a, b in pairwise(points) if a.distance(b) > 1e-9)
+
+
+def in_two(outline: Iterable[Curve], a: Point, b: Point) -> tuple[list[tuple[Curve, ...]], list[tuple[Curve, ...]]]:
+    """What of a closed outline lies left, and what right, of the straight line from `a` through `b` (mm): rings of
+    lines at most 0.2 mm off the curves, of either side those of the largest area first."""
+    cloth = Region.of(q for curve in outline for q in list(curve.points(0.2))[:-1])
+    left, right = (sorted(half.rings, key=lambda ring: -Region((ring,)).area) for half in cloth.split(a, b))
+    return [_ring(each) for each in left], [_ring(each) for each in right]
+
+
+def _ring(places: Sequence[Spot]) -> tuple[Curve, ...]:
+    return polyline([Point(x, y) for x, y in (*places, places[0])])
 
 
 def strip_outline(strip: Strip, at: Point, along: Vector, finished: bool, slant: float = 0.0) -> tuple[Curve, ...]:

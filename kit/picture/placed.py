@@ -7,6 +7,8 @@ from dataclasses import dataclass, field, replace
 from kit.geometry import Curve, Motion, Path, Point, Vector
 from kit.picture.cloth_edges import Bit
 from kit.picture.darts_shut import Reach, ShutFold, Warp, all_of, reach_of, warped
+from kit.picture.gathered import STEP as GATHERED
+from kit.picture.gathered import Gathered, drawn_in
 from kit.picture.place import fold_mirror, moved_curves
 from kit.piece.piece import Piece, Side
 from kit.sewing.run import Run
@@ -19,11 +21,11 @@ Box = tuple[float, float, float, float]
 class PlacedLayer:
     """One layer where it lies: `motion` takes the draft of its half to the picture. Of edges in `parts` only the
     stretch given for each half (mm along the edge as drafted) is turned or opened out. `bits` are its outline told by
-    its edges, `folds` its darts and pleats that are shut. A band lies as `bend` takes its draft, and of it is `seen`
-    what lies between two places (its run's start, the way it runs, from and to in mm); a piece laid open along a seam
-    that bends follows it as `follow` says. `seen_up` is the face of what lies on top where the work is. `base` is the
-    layer it was laid by; `slid` how far it was slid so that what lies below shows, `shift` how far it was moved in all.
-    """
+    its edges, `folds` its darts and pleats that are shut, `gathers` its edges that are drawn up. A band lies as `bend`
+    takes its draft, and of it is `seen` what lies between two places (its run's start, the way it runs, from and to in
+    mm); a piece laid open along a seam that bends follows it as `follow` says. `seen_up` is the face of what lies on
+    top where the work is. `base` is the layer it was laid by; `slid` how far it was slid so that what lies below shows,
+    `shift` how far it was moved in all."""
 
     layer: Layer
     piece: Piece
@@ -39,6 +41,7 @@ class PlacedLayer:
     slid: Motion = field(default_factory=Motion.identity)
     base: PlacedLayer | None = None
     folds: tuple[ShutFold, ...] = ()
+    gathers: tuple[Gathered, ...] = ()
     bend: Warp | None = None
     follow: Warp | None = None
     followed: Reach | None = None
@@ -58,7 +61,7 @@ class PlacedLayer:
     def inward(self, path: Path, side: Side | None = None) -> Vector:
         """Into the piece, square to the middle of `path` (draft coordinates, run as named), in the picture."""
         middle, step = self.inner(path)
-        if self.bend is None and self.follow is None and not self.folds:
+        if self.bend is None and self.follow is None and not self.folds and not self.gathers:
             return half_motion(self, side).vector(step)
         way = self.point(middle + step * 2.0, side) - self.point(middle, side)
         return way.unit() if way.length > 1e-6 else half_motion(self, side).vector(step)
@@ -67,7 +70,8 @@ class PlacedLayer:
         """Where a point of the draft lies in the picture, on the layer's own half or the other."""
         if self.bend is not None:
             return self.bend(p)
-        there = half_motion(self, side)(all_of(self.folds)(p) if self.folds else p)
+        p = all_of(self.folds)(p) if self.folds else p
+        there = half_motion(self, side)(drawn_in(self.gathers)(p) if self.gathers else p)
         return self.follow(there) if self.follow is not None else there
 
     def lay(self, path: Path, side: Side | None = None) -> Path:
@@ -76,6 +80,8 @@ class PlacedLayer:
             return warped(path, self.bend)
         if self.folds:
             path = warped(path, all_of(self.folds), reach_of(self.folds))
+        if self.gathers:
+            path = warped(path, drawn_in(self.gathers), step=GATHERED)
         path = path.moved(half_motion(self, side))
         return warped(path, self.follow, self.followed) if self.follow is not None else path
 

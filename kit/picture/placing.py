@@ -14,26 +14,32 @@ Costs are in ems of the text, so that a picture is lettered alike at every scale
 from __future__ import annotations
 
 import math
-from collections.abc import Callable, Iterable, Sequence
+from bisect import insort
+from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass, field
-from functools import partial
-from heapq import heappop, heappush, heapreplace
-from itertools import pairwise
-from typing import NamedTuple
+from itertools import count, pairwise
 
 from kit.geometry.region import Spot
-from kit.picture.drawn_lines import DrawnLines, inside_share
+from kit.picture.drawn_lines import DrawnLines
+from kit.picture.free_places import (
+    LEADER_TEXT,
+    ON_TEXT,
+    OVER_TEXT,
+    Around,
+    Covers,
+    Priced,
+    TextPlace,
+    WaitingText,
+    crosses_box,
+)
 from kit.picture.lettering import Box, Turned, text_box, turned_overlap
 
-LINE, TOUCHED = 5.0, 4.0
-"""What an em of line under a text costs, and what a line costs that is touched at all."""
-OVER_TEXT, ON_TEXT = 30.0, 25.0
-"""What an em2 of one text on another costs, and what it costs that they touch at all."""
-OUTSIDE, CUT, ON_CLOTH = 60.0, 6.0, 12.0
+__all__ = ["TextPlace", "WaitingText", "arrange", "taking_room"]
+
 WIDER = 60.0
 """What it costs to take room from the lines at a side: this times the square of the share of the picture it takes."""
-LEADER_LINE, LEADER_TEXT, LEADERS = 0.8, 14.0, 18.0
-_FEWEST, _FEW, _MANY = 1, 8, 40
+LEADERS = 18.0
+_FEW, _MANY = 8, 40
 """So many of its best places a text chooses from at first, and where it found none that is free."""
 _TOGETHER = 20
 """So many of their places two texts look at that move together."""
@@ -42,47 +48,35 @@ _ROUNDS = 6
 _NOWHERE: Box = (math.inf, math.inf, -math.inf, -math.inf)
 
 
-class TextPlace(NamedTuple):
-    """Where a text may stand: the middle, size and angle of its box, what it costs by itself, the points of its leader
-    from the text to what it names, and in which `form` it stands there (0 as written)."""
-
-    x: float
-    y: float
-    wide: float
-    high: float
-    angle: float
-    cost: float
-    leader: tuple[Spot, ...] = ()
-    form: int = 0
-
-    @property
-    def box(self) -> Turned:
-        return (self.x, self.y, self.wide, self.high, self.angle)
-
-
-@dataclass(frozen=True)
-class WaitingText:
-    """A text that waits for its place. `places` gives one after another, with rising cost; lines of `owner`
-    are its own and may run under it."""
-
-    places: Callable[[], Iterable[TextPlace]]
-    em: float
-    owner: int = -2
-
-
 @dataclass
 class _Text:
+    """A text with its best places, each with what it costs beside lines, edge and standing texts. Most texts stand at
+    one of their first, so a place is looked for when somebody asks for it, and of all no more than `most`."""
+
     em: float
-    options: list[tuple[float, TextPlace]] = field(default_factory=list)
+    coming: Iterator[Priced]
+    most: int
+    options: list[Priced] = field(default_factory=list)
     at: int = 0
 
     @property
     def place(self) -> TextPlace:
         return self.options[self.at][1]
 
+    def has(self, number: int) -> bool:
+        """Whether there is a place of that number; it is among the `options` then."""
+        while len(self.options) <= number < self.most:
+            found = next(self.coming, None)
+            if found is None:
+                self.most = len(self.options)
+                break
+            self.options.append(found)
+        return number < len(self.options)
 
-Covers = Callable[[Turned], float]
-"""How much (0..1) of a box of text lies where none may: on cloth."""
+    def every(self) -> int:
+        """How many places there are."""
+        self.has(self.most - 1)
+        return len(self.options)
 
 
 def arrange(
@@ -105,8 +99,10 @@ def arrange(
     >>> place.y, cost
     (4, 1.0)
     """
-    look = partial(_looked_at, lines=lines, limits=limits, standing=standing, covered=covered, grows=grows)
-    texts = [look(text, _FEWEST if roughly else _FEW) for text in waiting]
+    around = Around(lines, limits, standing, covered, grows)
+    if roughly:
+        return [(place, cost) for cost, place in map(around.roughly, waiting)]
+    texts = [_Text(text.em, around.one_after_another(text, _FEW), _FEW) for text in waiting]
     everyone = list(range(len(texts)))
     # The text that loses most by its second place is set first.
     order = sorted(everyone, key=lambda i: (-_regret(texts[i]), i))
@@ -114,14 +110,14 @@ def arrange(
     for i in order:
         pairs.put(i, pairs.best(i)[0])
     _settle(texts, pairs, order)
-    cramped = [] if roughly else [i for i in everyone if pairs.cost(i, texts[i].at) > _CRAMPED]
+    cramped = [i for i in everyone if pairs.cost(i, texts[i].at) > _CRAMPED]
     if cramped:
         for i in cramped:
             kept = texts[i].options[texts[i].at]
-            texts[i] = look(waiting[i], _MANY)
-            if all(place != kept[1] for _, place in texts[i].options):  # of places that cost alike another was taken
-                texts[i].options.append(kept)
-            texts[i].at = next(k for k, (_, place) in enumerate(texts[i].options) if place == kept[1])
+            more = texts[i] = _Text(waiting[i].em, iter(()), 0, around.best(waiting[i], _MANY))
+            if all(place != kept[1] for _, place in more.options):  # of places that cost alike another was taken
+                more.options.append(kept)
+            more.at = next(k for k, (_, place) in enumerate(more.options) if place == kept[1])
         pairs = _Pairs(texts, standing=True)
         _settle(texts, pairs, order)
     return [(text.place, pairs.cost(i, text.at)) for i, text in enumerate(texts)]
@@ -141,89 +137,8 @@ def _settle(texts: Sequence[_Text], pairs: _Pairs, order: Sequence[int]) -> None
             break
 
 
-def _looked_at(
-    text: WaitingText,
-    most: int,
-    lines: DrawnLines,
-    limits: Box | None,
-    standing: Sequence[Turned],
-    covered: Covers | None,
-    grows: Callable[[TextPlace], float] | None,
-) -> _Text:
-    """The text with its `most` best places and what each costs beside lines, edge and standing texts."""
-    em = text.em
-    found: list[tuple[float, int, TextPlace]] = []
-    worst: list[float] = []  # of the best so far, the worst first (negative: a heap)
-    # Places wait in the order of what they cost at least, which is quickly known; most are never looked at closely.
-    queue: list[tuple[float, int, float, bool, TextPlace]] = []
-    places = iter(text.places())
-    coming = next(places, None)
-    count, enough = 0, math.inf
-    while True:
-        while coming is not None and coming.cost < enough and not (queue and queue[0][0] <= coming.cost):
-            place, coming = coming, next(places, None)
-            count += 1
-            cost = place.cost
-            if limits is not None:
-                beyond = _beyond(place, limits)
-                if beyond:
-                    cost += OUTSIDE * beyond + (CUT if beyond > 0.005 else 0.0)
-            if grows is not None:
-                cost += grows(place)
-            if standing and cost < enough:
-                for other in standing:
-                    shared = turned_overlap(place.box, other)
-                    if shared > 1e-9:
-                        cost += ON_TEXT + OVER_TEXT * shared / em**2
-            if cost >= enough:
-                continue
-            # A hair of paper round the text: a line that touches it is read as part of a letter.
-            wide = place.wide + em * 0.2
-            least, most_under = lines.between(place.x, place.y, wide, place.high, place.angle, text.owner)
-            at_least = cost + TOUCHED + LINE * least / em if least else cost
-            if at_least < enough:
-                heappush(queue, (at_least, count, cost, most_under > 0.0, place))
-        if not queue or queue[0][0] >= enough:
-            break
-        at_least, number, cost, near, place = heappop(queue)
-        if most == _FEWEST:
-            return _Text(em, [(at_least, place)])
-        if near and most > _FEWEST:
-            wide = place.wide + em * 0.2
-            under = lines.under(
-                place.x, place.y, wide, place.high, place.angle, text.owner, (enough - cost) / LINE * em
-            )
-            if under:
-                cost += TOUCHED + LINE * under / em
-        if covered is not None and cost < enough:
-            share = covered(place.box)
-            cost += share and ON_CLOTH * (0.5 + share)
-        for (ax, ay), (bx, by) in pairwise(place.leader):
-            size = math.hypot(bx - ax, by - ay)
-            if size > 1e-9 and cost < enough:
-                middle = (ax + bx) / 2, (ay + by) / 2
-                run = lines.under(*middle, size, em * 0.3, math.atan2(by - ay, bx - ax), text.owner)
-                cost += LEADER_LINE * run / em
-                for other in standing:
-                    cost += LEADER_TEXT * bool(_crosses_box((ax, ay), (bx, by), other))
-        if cost >= enough:
-            continue
-        found.append((cost, number, place))
-        if len(worst) < most:
-            heappush(worst, -cost)
-        else:
-            heapreplace(worst, -cost)
-        if len(worst) == most:
-            enough = -worst[0]
-    found.sort(key=_by_cost)
-    return _Text(em, [(cost, place) for cost, _, place in found[:most]])
-
-
-def _by_cost(one: tuple[float, int, TextPlace]) -> tuple[float, int]:
-    return one[:2]
-
-
 def _regret(text: _Text) -> float:
+    text.has(3)
     return text.options[min(3, len(text.options) - 1)][0] - text.options[0][0]
 
 
@@ -253,14 +168,38 @@ class _Pairs:
     def __init__(self, texts: Sequence[_Text], standing: bool) -> None:
         self.texts = texts
         self._known: dict[tuple[int, int, int, int], float] = {}
-        self._boxes = [[_reach(place) for _, place in text.options] for text in texts]
-        whole = [_round(boxes) for boxes in self._boxes]
+        self._boxes: list[list[Box]] = [[] for _ in texts]
         # Only texts whose places come near each other are ever asked about.
-        self._near = [
-            [j for j, b in enumerate(whole) if j != i and a[0] < b[2] and b[0] < a[2] and a[1] < b[3] and b[1] < a[3]]
-            for i, a in enumerate(whole)
-        ]
+        self._whole = [_NOWHERE for _ in texts]
+        self._near: list[list[int]] = [[] for _ in texts]
+        for i in range(len(texts)):
+            self._reaches(i)
         self._now = [boxes[text.at] if standing else _NOWHERE for text, boxes in zip(texts, self._boxes, strict=True)]
+
+    def _reaches(self, i: int) -> None:
+        """Takes up the places of text i that were found since."""
+        boxes, options = self._boxes[i], self.texts[i].options
+        if len(boxes) == len(options):
+            return
+        boxes += [_reach(place) for _, place in options[len(boxes) :]]
+        self._whole[i] = left, low, right, top = _round(boxes)
+        near = self._near[i]
+        for j, (x0, y0, x1, y1) in enumerate(self._whole):
+            if j not in near and j != i and left < x1 and x0 < right and low < y1 and y0 < top:
+                insort(near, j)
+                insort(self._near[j], i)
+
+    def has(self, i: int, at: int) -> bool:
+        """Whether text i has a place of that number."""
+        found = self.texts[i].has(at)
+        self._reaches(i)
+        return found
+
+    def every(self, i: int) -> int:
+        """How many places text i has."""
+        count = self.texts[i].every()
+        self._reaches(i)
+        return count
 
     def put(self, i: int, at: int) -> None:
         self.texts[i].at = at
@@ -300,8 +239,9 @@ class _Pairs:
     def best(self, i: int) -> tuple[int, float]:
         """The place of text i that costs least beside the others."""
         found, least = 0, math.inf
-        for at, (own, _) in enumerate(self.texts[i].options):
-            if own >= least:
+        options = self.texts[i].options
+        for at in count():
+            if not self.has(i, at) or options[at][0] >= least:
                 break
             cost = self.cost(i, at, least - 1e-9)
             if cost < least - 1e-9:
@@ -325,8 +265,8 @@ def _move_pairs(texts: Sequence[_Text], pairs: _Pairs) -> bool:
         one, two = texts[i].at, texts[j].at
         pairs.away(i)
         pairs.away(j)
-        own = [pairs.cost(i, at) for at in range(max(one + 1, min(len(texts[i].options), _TOGETHER)))]
-        its = [pairs.cost(j, at) for at in range(max(two + 1, min(len(texts[j].options), _TOGETHER)))]
+        own = [pairs.cost(i, at) for at in range(max(one + 1, min(pairs.every(i), _TOGETHER)))]
+        its = [pairs.cost(j, at) for at in range(max(two + 1, min(pairs.every(j), _TOGETHER)))]
         now = own[one] + its[two] + pairs.between(i, one, j, two)
         best = (now - 1e-9, one, two)
         for a, cost in enumerate(own):
@@ -348,11 +288,11 @@ def _clash(a: TextPlace, b: TextPlace, em: float) -> float:
     if shared > 1e-9:
         cost += ON_TEXT + OVER_TEXT * shared / em**2
     for p, q in pairwise(a.leader):
-        cost += LEADER_TEXT * _crosses_box(p, q, b.box)
+        cost += LEADER_TEXT * crosses_box(p, q, b.box)
         for r, s in pairwise(b.leader):
             cost += LEADERS * _cross(p, q, r, s)
     for p, q in pairwise(b.leader):
-        cost += LEADER_TEXT * _crosses_box(p, q, a.box)
+        cost += LEADER_TEXT * crosses_box(p, q, a.box)
     return cost
 
 
@@ -367,36 +307,6 @@ def _reach(place: TextPlace) -> Box:
 def _round(boxes: Sequence[Box]) -> Box:
     """The box round boxes."""
     return (min(b[0] for b in boxes), min(b[1] for b in boxes), max(b[2] for b in boxes), max(b[3] for b in boxes))
-
-
-def _beyond(place: TextPlace, limits: Box) -> float:
-    """How much of a box lies outside the picture (0..1)."""
-    wide, high = place.wide, place.high
-    if place.angle:
-        c, s = abs(math.cos(place.angle)), abs(math.sin(place.angle))
-        wide, high = wide * c + high * s, wide * s + high * c
-    x, y = place.x, place.y
-    if (
-        x - wide / 2 >= limits[0]
-        and x + wide / 2 <= limits[2]
-        and y - high / 2 >= limits[1]
-        and y + high / 2 <= limits[3]
-    ):
-        return 0.0
-    across = min(place.x + wide / 2, limits[2]) - max(place.x - wide / 2, limits[0])
-    up = min(place.y + high / 2, limits[3]) - max(place.y - high / 2, limits[1])
-    if across <= 0.0 or up <= 0.0:
-        return 1.0
-    return max(0.0, 1.0 - across * up / (wide * high) if wide * high else 0.0)
-
-
-def _crosses_box(p: Spot, q: Spot, box: Turned) -> bool:
-    x, y, wide, high, angle = box
-    c, s = math.cos(angle), math.sin(angle)
-    ax, ay, bx, by = p[0] - x, p[1] - y, q[0] - x, q[1] - y
-    ax, ay = ax * c + ay * s, ay * c - ax * s
-    bx, by = bx * c + by * s, by * c - bx * s
-    return inside_share(ax, ay, bx, by, -wide / 2, -high / 2, wide / 2, high / 2) > 0.0
 
 
 def _cross(p: Spot, q: Spot, r: Spot, s: Spot) -> bool:

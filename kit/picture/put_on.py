@@ -5,12 +5,13 @@ from __future__ import annotations
 from collections.abc import Iterable, Iterator
 from typing import Any
 
-from kit.geometry import Arc, Point, Vector
+from kit.geometry import Arc, Path, Point, Region, Vector
 from kit.lesson.pattern import Pattern
 from kit.picture.assembled import Assembled, Flat, of_kind
-from kit.picture.chains import Chain, at, away, beside, drawn, inside, length
+from kit.picture.chains import Chain, at, beside, drawn, inside, length
 from kit.picture.drawing import Fill, FillRole, Item, Stroke
 from kit.picture.drawn_up import gathers
+from kit.picture.place_on_band import band_width, on_band
 from kit.picture.shut import FINE
 from kit.picture.tied import strip_cloth
 from kit.piece.allowance import hem_edges
@@ -19,10 +20,14 @@ from kit.piece.double_dart import double_darts
 from kit.piece.piece import Piece, Side
 from kit.sewing.marked import Place
 from kit.sewing.run import Run
-from kit.sewing.spans import path_of
 
 _SHOWS = ("hem", "narrow_hem", "topstitch", "lapped_zip", "centred_zip", "fly_zip", "casing", "channel", "rolled_hem")
 _SIDES: tuple[Side, ...] = ("right", "left")
+_SPUR = 0.1  # of an edge's length that is no more than a spur of it
+_SHARP = 0.7  # the cosine of a turn from which on it is sharp
+_FLAT = 0.5  # of its area that a tower shows at least, where its side of a sleeve is seen
+_STUB = 1.0  # mm of a line that are too short to tell which way it goes
+_TURN = 1e-4  # the sine of a turn below which a line goes straight on
 _BESIDE = 2.0  # mm from its edge that a row which holds a turned edge lies
 
 
@@ -37,7 +42,8 @@ def cloth(flat: Flat) -> FillRole:
 def on_piece(flat: Flat, garment: Assembled) -> Iterator[Item]:
     """A piece where it lies, with all that is sewn onto it."""
     name = flat.piece.name
-    yield Fill(drawn(flat.ring, True), cloth(flat), name)
+    lined = flat.up == "wrong" and name in garment.lined
+    yield Fill(drawn(flat.ring, True), "lining" if lined else cloth(flat), name)
     yield from _pockets(flat, garment.pattern)
     yield from _folds(flat)
     yield from _double_darts(flat, garment)
@@ -46,7 +52,24 @@ def on_piece(flat: Flat, garment: Assembled) -> Iterator[Item]:
     yield Stroke(drawn(flat.ring, True), "edge", closed=True, name=f"{name}.{flat.side}")
     yield from _bindings(flat, garment)
     yield from _bands(flat, garment)
+    yield from _towers(flat, garment)
     yield from _fastened(flat, garment)
+
+
+def _towers(flat: Flat, garment: Assembled) -> Iterator[Item]:
+    """The towers of plackets, on the side of a sleeve that is seen."""
+    for op in of_kind(garment.pattern, "tower_placket"):
+        if op.slit.piece != flat.piece.name or flat.up == "wrong":
+            continue
+        along, wide = op.lies(garment.pattern)
+        aside, shoulder = along.start_tangent.left() * (wide / 2), along.end - along.end_tangent * (wide / 2)
+        drafted = [along.start + aside, shoulder + aside, along.end, shoulder - aside, along.start - aside]
+        for side in flat.sides if op.slit.side is None else [s for s in flat.sides if s == op.slit.side]:
+            ring = [flat.put(p, side) for p in drafted]
+            if Region.of(ring).area > _FLAT * Region.of(drafted).area:  # that of the side below lies on its fold
+                name = op.tower.piece
+                yield Fill(drawn(ring, True), cloth(flat), name)
+                yield Stroke(drawn(ring, True), "edge", closed=True, name=name)
 
 
 def _folds(flat: Flat) -> Iterator[Item]:
@@ -152,11 +175,31 @@ def outlines_on(flat: Flat, garment: Assembled) -> Iterator[tuple[str, Chain]]:
 # ---- pockets -----------------------------------------------------------------------------------------------
 
 
+def _bends(a: Point, b: Point, c: Point, least: float = 0.02) -> bool:
+    """Whether a line from `a` over `b` to `c` has a corner there, of a sine of `least`."""
+    return abs((b - a).unit().cross((c - b).unit())) > least
+
+
+def _is_half(piece: Piece, line: Path) -> bool:
+    """Whether a pocket's line runs from the fold of its piece round to it: the other half lies beyond."""
+    if not piece.fold or line.start.distance(line.end) < 1.0:
+        return False
+    fold = piece.edge(piece.fold).path
+    return max(fold.distance_to(line.start), fold.distance_to(line.end)) < 1.0
+
+
 def _pocket_rings(flat: Flat, pattern: Pattern) -> Iterator[tuple[Any, Side, Chain]]:
     """(operation, half, outline) of the patch pockets on a piece that shows its right side."""
     for op in of_kind(pattern, "patch_pocket") if flat.up == "right" else ():
         path = op.at.mark.path
         if op.at.piece != flat.piece.name or path is None or op.at.side not in (None, *flat.sides):
+            continue
+        if _is_half(flat.piece, path) and op.at.side is None and len(flat.sides) == 2:
+            one, two = ([flat.put(p, side) for p in path.points(FINE)] for side in flat.sides)
+            # From the fold round to the fold and back on the other half; straight across it the fold is no corner.
+            first = one[:1] if _bends(two[1], one[0], one[1]) else []
+            last = one[-1:] if _bends(one[-2], one[-1], two[-2]) else []
+            yield op, flat.side, [*first, *one[1:-1], *last, *two[::-1][1:-1]]
             continue
         for side in flat.sides if op.at.side is None else (op.at.side,):
             ring = [flat.put(p, side) for p in path.points(FINE)]
@@ -164,7 +207,7 @@ def _pocket_rings(flat: Flat, pattern: Pattern) -> Iterator[tuple[Any, Side, Cha
 
 
 def _pockets(flat: Flat, pattern: Pattern) -> Iterator[Item]:
-    hems = {run.piece: op.first + op.second for op in of_kind(pattern, "pocket_hem") for run in op.runs()}
+    hems = {run.piece: op.second for op in of_kind(pattern, "pocket_hem") for run in op.runs()}
     for op, _, ring in _pocket_rings(flat, pattern):
         name = op.edges[0].piece
         sewn = {edge for run in op.edges for edge in run.edges}
@@ -175,7 +218,9 @@ def _pockets(flat: Flat, pattern: Pattern) -> Iterator[Item]:
 
 
 def _pocket_rows(ring: Chain, distance: float, hem: float, name: str) -> Iterator[Item]:
-    """The row round a pocket, open at its mouth, and the row of the hem there. The mouth is the upper side."""
+    """The row round a pocket, open at its mouth, and the row of the hem there. The mouth is the upper side, whole: a
+    line may begin in its middle, where the pocket's fold lies."""
+    ring = [b for a, b, c in zip((ring[-1], *ring), ring, (*ring[1:], ring[0]), strict=False) if _bends(a, b, c, _TURN)]
     sides = list(zip(ring, (*ring[1:], ring[0]), strict=True))
     top = max(p.y for p in ring)
     mouth = max(range(len(sides)), key=lambda i: (sides[i][0].y + sides[i][1].y > 2 * top - 20.0, _long(sides[i])))
@@ -187,7 +232,7 @@ def _pocket_rows(ring: Chain, distance: float, hem: float, name: str) -> Iterato
         a, b = sides[mouth]
         here, way = at([a, b], a.distance(b) / 2)
         sign = 1.0 if inside(here + way.left() * 1.0, ring) else -1.0
-        yield Stroke(drawn(beside([a, b], sign * max(hem - 6.0 - _BESIDE, 4.0))), "old_row", name=name)
+        yield Stroke(drawn(beside([a, b], sign * max(hem - _BESIDE, 4.0))), "old_row", name=name)
 
 
 def _long(side: tuple[Point, Point]) -> float:
@@ -213,29 +258,33 @@ def _band_rings(flat: Flat, garment: Assembled) -> Iterator[tuple[str, Chain]]:
             if run.piece != flat.piece.name:
                 continue
             for chain in flat.run(pattern, run):
+                chain = _without_spurs(chain)
                 yield name, [*chain, *_outside(flat, chain, wide)[::-1]]
+
+
+def _without_spurs(chain: Chain) -> Chain:
+    """A chain without what turns off sharply at its very ends: an edge that crosses the fold of a sleeve at a slant
+    runs on along the other layer there, where no band stands out."""
+    least = _SPUR * length(chain)
+    for _ in range(2):
+        _, way = at(chain[::-1], 1.5 * least)
+        kept, walked = len(chain), 0.0
+        while kept > 2 and walked <= least:
+            on = chain[kept - 1] - chain[kept - 2]
+            if on.length > 1e-6 and on.unit().dot(way) < -_SHARP:
+                break
+            walked, kept = walked + on.length, kept - 1
+        chain = chain[: kept if walked <= least else len(chain)]
+        if len(chain) > 2 and chain[-1].distance(chain[-2]) < _STUB:
+            chain = [*chain[:-2], chain[-1]]
+        chain = chain[::-1]
+    return chain
 
 
 def _outside(flat: Flat, chain: Chain, wide: float) -> Chain:
     here, way = at(chain, length(chain) / 2)
     left = inside(here + way.left() * 1.5, flat.ring)
     return beside(chain, -wide if left else wide)
-
-
-def band_width(name: str, pattern: Pattern) -> float:
-    """How wide a band is finished, mm: its height, or half of it when it is one piece folded lengthwise."""
-    x0, y0, x1, y1 = pattern.piece(name).outline.bounds()
-    return min(x1 - x0, y1 - y0) / (1.0 if inner_bands(name, pattern) else 2.0)
-
-
-def inner_bands(name: str, pattern: Pattern) -> set[str]:
-    """The pieces that a band is seamed to: its inner half, where it is two."""
-    found: set[str] = set()
-    for op in of_kind(pattern, "seam_band"):
-        names = {run.piece for run in op.runs()}
-        if name in names:
-            found |= names
-    return found
 
 
 # ---- fastened ----------------------------------------------------------------------------------------------
@@ -265,70 +314,16 @@ def _slits(place: Place, flat: Flat, garment: Assembled) -> Iterable[Chain]:
         for side in flat.sides if place.side is None else [s for s in flat.sides if s == place.side]:
             yield [flat.put(path.start, side), flat.put(path.end, side)]
         return
+    sides: Iterable[Side | None] = (None,)
+    if pattern.piece(place.piece).fold:
+        sides = (place.side,) if place.side else _SIDES
     for op in of_kind(pattern, "set_band"):
         if op.a[0].piece != place.piece:
             continue
-        ends = [_on_band(p, op, flat, garment) for p in (path.start, path.end)]
-        if ends[0] is not None and ends[1] is not None:
-            yield [ends[0], ends[1]]
-
-
-def _on_band(p: Point, op: Any, flat: Flat, garment: Assembled) -> Point | None:
-    """Where a point drafted on a band lies, if that is along this piece: as far along the seam, as far from it."""
-    pattern = garment.pattern
-    walked, best = 0.0, (float("inf"), 0.0)
-    for run in op.a:
-        path = path_of(pattern, run)
-        best = min(best, (path.distance_to(p), walked + path.nearest(p)))
-        walked += path.length
-    far, along = best
-    wide = band_width(op.a[0].piece, pattern)
-    if far > wide:
-        far = 2 * wide - far
-    for chain, owner in _seam(op, garment, flat):
-        if along <= length(chain) + 1.0:
-            if owner is not flat:
-                return None
-            here, way = at(chain, along)
-            middle, going = at(chain, length(chain) / 2)
-            left = inside(middle + going.left() * 1.5, flat.ring)
-            return here + way.left() * (-far if left else far)
-        along -= length(chain)
-    return None
-
-
-def _seam(op: Any, garment: Assembled, flat: Flat) -> list[tuple[Chain, Flat]]:
-    """The garment's edge in a band's seam, piece after piece, each run on from where the one before it ends. It begins
-    at the end that stays open."""
-    found: list[tuple[Chain, Flat]] = []
-    for run in op.b:
-        owners = garment.of(run.piece, run.side)
-        owner = flat if flat in owners else owners[-1] if owners else None
-        if owner is not None:
-            found += [(chain, owner) for chain in owner.run(garment.pattern, run)]
-    if not found:
-        return []
-    first, owner = found[0]
-    if _opens(first[-1], owner, garment) and not _opens(first[0], owner, garment):
-        found[0] = (first[::-1], owner)
-    for i in range(1, len(found)):
-        chain, owner = found[i]
-        before = found[i - 1][0][-1]
-        if chain[-1].distance(before) < chain[0].distance(before):
-            found[i] = (chain[::-1], owner)
-    return found
-
-
-def _opens(p: Point, flat: Flat, garment: Assembled) -> bool:
-    """Whether a zip lies, or an edge is faced or hemmed, where an edge of the piece begins at `p`."""
-    zipped = {fact[1:4] for fact in garment.state.facts if fact[0] == "zip_in"}
-    for edge in flat.piece.edges:
-        for side in flat.sides:
-            if (flat.piece.name, side, edge.name) not in zipped:
-                continue
-            if away(p, flat.edge(edge.name, side)) < 1.0:
-                return True
-    return False
+        for half in sides:
+            ends = [on_band(p, op, flat, garment, half) for p in (path.start, path.end)]
+            if ends[0] is not None and ends[1] is not None:
+                yield [ends[0], ends[1]]
 
 
 def _button(middle: Point, size: float, name: str) -> Iterator[Item]:

@@ -134,6 +134,9 @@ class Raster:
             dash = paint.get("stroke-dasharray")
             if dash:
                 pen.set_dashes(0, [float(part) * scale for part in dash.split()])
+        if stroke is not None and face is None and path.codes is not None and path.CURVE4 in np.asarray(path.codes):
+            # lines beyond the canvas are left out before curves are worked out, which then start elsewhere
+            path, where = path.cleaned(transform=where, curves=False), _affine((1.0, 0.0, 0.0, 1.0, 0.0, 0.0))
         self._pen.draw_path(pen, path, where, face)
         pen.restore()
 

@@ -8,12 +8,16 @@ from kit.geometry import Arc, Line, Path, Point, Vector
 from kit.language import say
 from kit.lesson.pattern import Pattern
 from kit.picture.drawing import Fill, Item, Label, Stroke
+from kit.picture.lettering import text_width
 from kit.picture.place import rectangle, widths_of
 from kit.picture.placed import Box, PlacedLayer, find
+from kit.picture.theme import THEME
 from kit.sewing.run import Run
-from kit.sewing.scene import Scene
+from kit.sewing.scene import Row, Scene, Thing
 from kit.sewing.spans import path_of
 
+_SHORT = 2.5  # times as long as its arrows a run is at least that has three of them
+_WORDS = 30.0  # CSS px of height in which a line of small words stands free, where names beside the cloth take room too
 _STEP = 5.0  # mm between the places of a line that are looked at
 TURN, CUT = "turn over", "cut mark"
 """The names of the signs."""
@@ -34,7 +38,7 @@ def seen_part(path: Path, window: Box) -> tuple[float, float] | None:
 def press_items(
     run: Run, way: str, placed: list[PlacedLayer], pattern: Pattern, extent: float, window: Box
 ) -> list[Item]:
-    """Three short arrows from the stitching of a run: into its piece, or out of it."""
+    """Three short arrows from the stitching of a run: into its piece, or out of it; one where it is short itself."""
     p = find(placed, run, None)
     if p is None:
         return []
@@ -48,7 +52,7 @@ def press_items(
     inner = p.inner(path)[1]
     left = path.normal_at(path.length / 2).dot(inner) > 0
     out: list[Item] = []
-    for share in (0.15, 0.5, 0.85):
+    for share in (0.15, 0.5, 0.85) if part[1] - part[0] > _SHORT * reach else (0.5,):
         at = part[0] + (part[1] - part[0]) * share
         own = min(at / lies.length, 1.0) * path.length
         step = path.normal_at(own) * (2.0 if left else -2.0)
@@ -62,7 +66,9 @@ def press_items(
 def cut_mark(scene: Scene, placed: list[PlacedLayer], pattern: Pattern, extent: float, window: Box) -> list[Item]:
     """A short stroke on either side of the row of this step, or of the run it is about, where the cross-section beside
     the picture is taken."""
-    row = next((row for row in scene.rows if row.ink == "new" and row.line is not None), None)
+    found: list[Row | Thing] = [thing for thing in scene.things if thing.kind in ("binding", "tower") and thing.of]
+    found += [row for row in scene.rows if row.ink == "new" and row.line is not None]
+    row = found[0] if found else None  # across what is sewn on, else across its row
     run = row.run if row is not None else scene.focus
     p = find(placed, run, None) if run is not None else None
     if run is None or p is None:
@@ -72,8 +78,12 @@ def cut_mark(scene: Scene, placed: list[PlacedLayer], pattern: Pattern, extent: 
     if part is None:
         return []
     at = part[0] + (part[1] - part[0]) * 0.88
-    foot, way = lies.at(at), lies.normal_at(at)
-    near, far, look = extent * 0.035, extent * 0.07, lies.tangent_at(at) * (-extent * 0.03)
+    return cut_mark_at(lies.at(at), lies.normal_at(at), lies.tangent_at(at), extent)
+
+
+def cut_mark_at(foot: Point, way: Vector, along: Vector, extent: float) -> list[Item]:
+    """The sign of a cut through `foot` in the direction `way`, looked at against `along` (unit vectors)."""
+    near, far, look = extent * 0.035, extent * 0.07, along * (-extent * 0.03)
     found: list[Item] = []
     for side in (1.0, -1.0):  # as in a plan: the ends of the cut, and arrows the way it is looked at
         inner, outer = foot + way * (near * side), foot + way * (far * side)
@@ -82,13 +92,16 @@ def cut_mark(scene: Scene, placed: list[PlacedLayer], pattern: Pattern, extent: 
     return found
 
 
-def turned_over(window: Box) -> tuple[list[Item], Box]:
-    """A bent arrow below the picture at its left, and what it means; with the window that has room for it."""
-    size = max(window[2] - window[0], window[3] - window[1]) * 0.042
+def turned_over(window: Box, px: float) -> tuple[list[Item], Box]:
+    """A bent arrow below the picture at its left, and what it means; with the window that has room for both. `px` is
+    how many mm of the picture a CSS px is: words do not become smaller with it."""
+    size = max(max(window[2] - window[0], window[3] - window[1]) * 0.042, _WORDS * px / 3.0)
     foot = window[1] - size * 3.0
-    centre = Point(window[0] + size * 2.0, foot + size * 1.3)
+    centre = Point(window[0] + size * 1.4, foot + size * 1.5)
     bow = Arc(centre, size, math.radians(200), math.radians(-220))
-    label = Label(say("picture.turn_over"), centre + Vector(size * 1.8, size * 0.2), "small", anchor="start")
+    words = say("picture.turn_over")
+    middle = Vector(size * 2.1 + text_width(words, THEME.texts["small"].size * px) / 2, 0.0)
+    label = Label(words, centre + middle, "small")
     ground = rectangle(window[0] - size, foot - size * 40, window[2] + size, window[1])
     items: list[Item] = [Fill(ground, "frame"), Stroke((bow,), "symbol", arrow="end", name=TURN), label]
     return items, (window[0], foot, window[2], window[3])

@@ -20,11 +20,13 @@ from kit.picture.drawing import Area, Drawing, Fill, Item, Label, Stroke
 from kit.picture.framing import windows
 from kit.picture.inset import panel
 from kit.picture.laid import along_line, place_all, slide
-from kit.picture.layer_names import half_said, layer_names
+from kit.picture.layer_names import Over, half_said, hidden_items, layer_names
 from kit.picture.locator import locator_items
 from kit.picture.place import slant_of, strip_outline, widths_of
 from kit.picture.placed import Box, PlacedLayer, area_of, box_of, find
+from kit.picture.placket_open import placket_open
 from kit.picture.recut import recut_drawing
+from kit.picture.round_seam import is_round, round_items
 from kit.picture.scene_signs import around, cut_mark, outside, press_items, turned_over
 from kit.picture.sewn_on import bound_items, pin_items, thing_items
 from kit.picture.stitching import row_items
@@ -66,6 +68,10 @@ def staged(scene: Scene, pattern: Pattern, system: System = "cm", title: str = "
     if scene.worn:
         tried = try_on_drawing(scene, pattern, alt, title)
         return lambda fit: tried
+    if is_round(scene):
+        return _in_the_round(scene, pattern, title, alt)
+    if scene.strip and not scene.layers:
+        return _strip_by_itself(scene, pattern, title, alt)
     placed = place_all(scene, pattern)
     paths = {id(p): path_of(pattern, p.layer.run) for p in placed}
     window, whole = windows(scene, pattern, placed)
@@ -76,15 +82,20 @@ def staged(scene: Scene, pattern: Pattern, system: System = "cm", title: str = "
         covered = any(q.layer.trimmed for q in placed[number + 1 :])
         items.extend(layer_items(p, placed[:number], scene.folds if p is placed[-1] else (), covered))
         items.extend(bound_items(p, pattern))
+    items.extend(hidden_items(placed, window))
+    over: list[Over] = []
     if scene.strip:
-        extra, window = _strip_items(scene, pattern, placed, window if placed else None)
+        extra = _strip_at(scene, pattern, placed)
         items.extend(extra)
-        whole = whole if placed else window
+        over += [("", each.curves) for each in extra if isinstance(each, Fill)]
     sewn_over = [
-        thing for thing in scene.things if thing.kind in ("zip", "zip_tape", "tower", "binding")
+        thing for thing in scene.things if thing.kind in ("zip", "zip_tape", "tower", "binding", "tie")
     ]  # rows show on their tapes
     for thing in sewn_over:
-        items.extend(thing_items(thing, placed, pattern))
+        drawn = thing_items(thing, placed, pattern)
+        items.extend(drawn)
+        called = _title(thing.of, pattern) if thing.of else ""
+        over += [(called, each.curves) for each in drawn if isinstance(each, Fill)][:1]
     for row in scene.rows:
         for run in along_line(row.run, pattern) if row.line is None else (row.run,):
             items.extend(row_items(replace(row, run=run), placed, pattern, extent, window))
@@ -101,18 +112,52 @@ def staged(scene: Scene, pattern: Pattern, system: System = "cm", title: str = "
     items = [item for item in items if not outside(item, window)]
     if scene.section is not None and scene.focus is not None:
         items.extend(cut_mark(scene, placed, pattern, extent, window))
-    signs, window = turned_over(window) if scene.over else ([], window)
     told = alt or _alt(scene, placed, pattern)
 
-    names = layer_names(placed, window)
+    names = layer_names(placed, window, over)
     locate = scene.focus is not None and placed and area_of(window) < 0.6 * area_of(whole)
 
     def located(frame: Box) -> list[Item]:
         return locator_items(scene, pattern, placed, frame, window, whole)
 
     def fitted(fit: tuple[float, float]) -> Drawing:
-        extra, bounds = panel(scene.section, located if locate else None, window, fit, scene.faces)
-        return Drawing((*items, *signs, *extra, *names), alt=told, title=title, bounds=bounds, window=window)
+        added, bounds = _framed(scene, window, located if locate else None, fit)
+        return Drawing((*items, *added, *names), alt=told, title=title, bounds=bounds, window=window)
+
+    return fitted
+
+
+def _framed(
+    scene: Scene, window: Box, locator: Callable[[Box], list[Item]] | None, fit: tuple[float, float]
+) -> tuple[list[Item], Box]:
+    """What stands round the window in a room of `fit` CSS px: below it the sign that the work was turned over, the
+    cross-section and the plan; with the bounds of all."""
+    if not scene.over:
+        return panel(scene.section, locator, window, fit, scene.faces)
+    room = None if locator is None else lambda frame: list[Item]()
+    framed = window
+    for _ in range(2):  # how large all will be shown tells how high the sign is, and that how large all is shown
+        _, (x0, _, x1, _) = panel(scene.section, room, framed, fit, scene.faces)
+        signs, framed = turned_over(window, (x1 - x0) / fit[0])
+    extra, bounds = panel(scene.section, locator, framed, fit, scene.faces)
+    return [*signs, *extra], bounds
+
+
+def _title(name: str, pattern: Pattern) -> str:
+    """The title of a strip or a piece."""
+    strip = next((strip for strip in pattern.strips if strip.name == name), None)
+    return strip.title if strip is not None else pattern.piece(name).title
+
+
+def _in_the_round(scene: Scene, pattern: Pattern, title: str, alt: str) -> Lettered:
+    """The picture of rings as they stand; all of them is seen, so there is no plan beside it."""
+    items, placed, window = round_items(scene, pattern)
+    told = alt or _alt(scene, placed, pattern)
+    names = layer_names(placed, window)
+
+    def fitted(fit: tuple[float, float]) -> Drawing:
+        added, bounds = _framed(scene, window, None, fit)
+        return Drawing((*items, *added, *names), alt=told, title=title, bounds=bounds, window=window)
 
     return fitted
 
@@ -127,31 +172,42 @@ def _as_long(thing: Thing, pattern: Pattern) -> list[Thing]:
 # ---- strips --------------------------------------------------------------------------
 
 
-def _strip_items(
-    scene: Scene, pattern: Pattern, placed: list[PlacedLayer], window: Box | None
-) -> tuple[list[Item], Box]:
-    """The strip itself: laid at the focus, or on its own when no piece is shown."""
-    if window is not None:
-        return _strip_at(scene, pattern, placed), window
+def _strip_by_itself(scene: Scene, pattern: Pattern, title: str, alt: str) -> Lettered:
+    """The picture of a strip where no piece is shown: as it is cut, and what is made of it."""
     strip, shape = pattern.strip(scene.strip), scene.shape or StripShape()
-    return strip_pieced(strip, shape.pieced) if shape.pieced else strip_alone(strip, shape)
+    told = alt or _alt(scene, [], pattern)
+
+    def drawn(px: float) -> tuple[list[Item], Box]:
+        if shape.placket:
+            return placket_open(strip, shape, pattern)
+        return strip_pieced(strip, shape.pieced) if shape.pieced else strip_alone(strip, shape, px)
+
+    def fitted(fit: tuple[float, float]) -> Drawing:
+        _, window = drawn(0.0)
+        _, (x0, _, x1, _) = panel(scene.section, None, window, fit, scene.faces)
+        items, window = drawn((x1 - x0) / fit[0])
+        added, bounds = _framed(scene, window, None, fit)
+        return Drawing((*items, *added), alt=told, title=title, bounds=bounds, window=window)
+
+    return fitted
 
 
 def _strip_at(scene: Scene, pattern: Pattern, placed: list[PlacedLayer]) -> list[Item]:
     """The made strip where it is attached: lapped over the edge and pointing outwards, caught in the edge and lying
     inwards, or (as a loop) along the seam."""
     strip = pattern.strip(scene.strip)
-    if scene.focus is None:
+    place = next((row.run for row in scene.rows if row.ink == "new" and row.line is None), scene.focus)
+    if place is None:
         return []
-    p = find(placed, scene.focus, None)
+    p = find(placed, place, None)
     if p is None:
         return []
     # How it lies follows from the new row: none, a loop along the seam, held at its two ends; a box, a tie lapped over
     # the edge and sewn down; a row along the edge, a tie caught in the seam.
-    path = path_of(pattern, scene.focus)
-    lies = p.lay(path, scene.focus.side)
+    path = path_of(pattern, place)
+    lies = p.lay(path, place.side)
     middle = lies.length / 2
-    inward = p.inward(path, scene.focus.side)
+    inward = p.inward(path, place.side)
     foot, along = lies.at(middle), lies.tangent_at(middle)
     new = [row.inset for row in scene.rows if row.ink == "new"]
     lapped = any(row.style == "box" for row in scene.rows if row.ink == "new")
@@ -161,7 +217,7 @@ def _strip_at(scene: Scene, pattern: Pattern, placed: list[PlacedLayer]) -> list
     elif lapped:
         outline = strip_outline(strip, foot + inward * (2 * new[0]), inward * -1.0, True, slant)
     else:
-        width = widths_of(p.piece)[scene.focus.edges[0]]
+        width = widths_of(p.piece)[place.edges[0]]
         outline = strip_outline(strip, foot - inward * width, inward, True, slant)
     ends = [row.run for row in scene.rows if row.ink == "new"]
     if len(ends) == 2:

@@ -4,8 +4,10 @@ from __future__ import annotations
 
 import math
 
-from kit.geometry import Arc, Curve, Line, Path, Point, Vector, parallel
+from kit.geometry import Arc, Curve, Line, Path, Point, Vector, beside
 from kit.lesson.pattern import Pattern
+from kit.picture.chains import whole_steps
+from kit.picture.cloth_items import edges_off_fold
 from kit.picture.drawing import Dot, Fill, Item, Stroke
 from kit.picture.fastener_signs import SIGNS, sign
 from kit.picture.place import polyline
@@ -17,6 +19,8 @@ from kit.sewing.scene import Thing
 from kit.sewing.spans import path_of
 
 _PINS = 5
+_APART = 0.06  # of the picture from pin to pin at least
+_STIFF = ("buttonhole", *SIGNS)  # worked or sewn on a spot
 _TEETH = 0.12  # of a zip's width from its middle to the edge of its teeth
 
 
@@ -28,9 +32,11 @@ def pin_items(run: Run, placed: list[PlacedLayer], pattern: Pattern, extent: flo
     path = p.shown(path_of(pattern, run))
     out: list[Item] = []
     lies = p.lay(path, run.side)
-    low, high = (at / lies.length * path.length for at in seen_part(lies, window) or (0.0, lies.length))
-    for number in range(_PINS):
-        at = low + (high - low) * (number + 0.5) / _PINS
+    part = seen_part(lies, window) or (0.0, lies.length)
+    low, high = (at / lies.length * path.length for at in part)
+    count = min(max(int((part[1] - part[0]) / (extent * _APART)), 1), _PINS)
+    for number in range(count):
+        at = low + (high - low) * (number + 0.5) / count
         foot = p.point(path.at(at), run.side)
         if not (window[0] < foot.x < window[2] and window[1] < foot.y < window[3]):
             continue
@@ -49,7 +55,7 @@ def thing_items(thing: Thing, placed: list[PlacedLayer], pattern: Pattern) -> li
     p = find(placed, thing.run, None)
     if p is None:
         return []
-    line = p.lay(thing.line, thing.run.side)
+    line = _straight(p, thing) if thing.kind in _STIFF else p.lay(thing.line, thing.run.side)
     name = f"{thing.kind} on {thing.run.piece}"
     if thing.kind in SIGNS:
         shapes = sign(thing.kind, line, thing.width)
@@ -57,6 +63,15 @@ def thing_items(thing: Thing, placed: list[PlacedLayer], pattern: Pattern) -> li
         return [*ground, *(Stroke(curves, "symbol", closed=closed, name=name) for curves, closed in shapes)]
     if thing.kind == "caught":
         return [Stroke(_band(line, thing.width), "hidden", closed=True, name=name)]
+    if thing.kind == "tie":
+        ring = _band(line, thing.width)
+        return [Fill(ring, "strip", thing.of), Stroke(ring, "edge", closed=True, name=name)]
+    if thing.kind == "gap":
+        opened = [q.layer.on for q in placed if q.base is p and q.layer.how == "open"]
+        if not any(on is not None and set(on.edges) & set(thing.run.edges) for on in opened):
+            return []  # at the edge of a bag that lies flat nothing stands open
+        ring = _hole(line, thing.width)
+        return [Fill(ring, "paper", name), Stroke(ring, "crease", closed=True, name=name)]
     if thing.kind == "button":
         return _button(line.start, thing.width / 2, name)
     if thing.kind == "buttonhole":
@@ -68,19 +83,29 @@ def thing_items(thing: Thing, placed: list[PlacedLayer], pattern: Pattern) -> li
     if thing.kind == "cord":
         return [Stroke(line.curves, "symbol", name=name, thickness=max(thing.width, 2.0))]
     if thing.kind in ("clips", "wedges"):
-        return _snips(line, p.inward(thing.line), thing, name)
+        return _snips(line, _into(p, thing), thing, name)
     if thing.kind == "zip_tape":
         return _tape(line, p.inward(thing.line), thing.width, name)
     band = _band(line, thing.width)
     items: list[Item] = [
         Fill(band, "strip" if thing.kind == "binding" else "paper", name),
-        Stroke(band, "edge", closed=True, name=name),
+        *edges_off_fold(p, band, name),
     ]
     if thing.kind == "zip":
         items += _teeth(line, thing.width * _TEETH, name)
     if thing.kind == "elastic":
         items += [Stroke((tick,), "symbol") for tick in _ticks(line, thing.width * 0.8, 6.0)]
     return items
+
+
+def _straight(p: PlacedLayer, thing: Thing) -> Path:
+    """The line of something worked on a small spot: straight and as long as it is drafted, where the cloth round it is
+    drawn bent along the edge it is sewn to."""
+    start, end = p.point(thing.line.start, thing.run.side), p.point(thing.line.end, thing.run.side)
+    if not thing.line.is_straight or start.distance(end) < 1e-6:
+        return p.lay(thing.line, thing.run.side)
+    middle, half = start.mid(end), (end - start).unit() * (thing.line.length / 2)
+    return Path.line(middle - half, middle + half)
 
 
 def bound_items(p: PlacedLayer, pattern: Pattern) -> list[Item]:
@@ -95,7 +120,7 @@ def bound_items(p: PlacedLayer, pattern: Pattern) -> list[Item]:
 def _button(at: Point, radius: float, name: str) -> list[Item]:
     ring = _circle(at, radius)
     holes: list[Item] = [Dot(at + Vector(way * radius * 0.3, 0.0), "mark") for way in (-1.0, 1.0)]
-    return [Fill(ring, "paper", name), Stroke(ring, "symbol", closed=True, name=name), *holes]
+    return [Fill(ring, "paper", name), Stroke(ring, "new", closed=True, name=name), *holes]
 
 
 def _circle(at: Point, radius: float) -> tuple[Curve, ...]:
@@ -108,22 +133,24 @@ def _buttonhole(line: Path, width: float, name: str) -> list[Item]:
     for at in (0.0, line.length):
         across = line.normal_at(at) * half
         ends.append(Line(line.at(at) - across, line.at(at) + across))
-    return [Stroke(line.curves, "symbol", name=name), *(Stroke((end,), "symbol") for end in ends)]
+    return [Stroke(line.curves, "new", name=name), *(Stroke((end,), "new") for end in ends)]
 
 
 def _tower(line: Path, width: float, name: str) -> list[Item]:
-    """A strip that ends in a point."""
+    """A tower folded and laid down, which ends in a point; or unfolded, as its line goes round it."""
+    if line.start.distance(line.end) < 0.1:
+        return [Fill(line.curves, "wrong_side", name), Stroke(line.curves, "edge", closed=True, name=name)]
     side, shoulder = line.start_tangent.left() * (width / 2), line.end - line.end_tangent * (width / 2)
     shape = polyline(
         [line.start + side, line.start - side, shoulder - side, line.end, shoulder + side, line.start + side]
     )
-    return [Fill(shape, "strip", name), Stroke(shape, "edge", closed=True, name=name)]
+    return [Fill(shape, "right_side", name), Stroke(shape, "crease", closed=True, name=name)]
 
 
 def _tape(line: Path, inward: Vector, width: float, name: str) -> list[Item]:
     """One side of an open zip: its coil on the line, its tape outside."""
     outward = -1.0 if line.normal_at(line.length / 2).dot(inward) > 0 else 1.0
-    far = parallel(line, outward * width).reversed()
+    far = beside(line, outward * width).reversed()
     band = (*line.curves, *polyline([line.end, far.start]), *far.curves, *polyline([far.end, line.start]))
     coil = [(line.at(d), line.at(d) - line.normal_at(d) * (outward * 2.0)) for d in _steps(line.length, 3.0)]
     return [
@@ -131,6 +158,16 @@ def _tape(line: Path, inward: Vector, width: float, name: str) -> list[Item]:
         Stroke(band, "edge", closed=True, name=name),
         *(Stroke((Line(a, b),), "symbol") for a, b in coil),
     ]
+
+
+def _into(p: PlacedLayer, thing: Thing) -> Vector:
+    """The direction into the piece, in the picture, from the middle of a line in its allowance."""
+    middle, step = thing.line.at(thing.line.length / 2), thing.line.normal_at(thing.line.length / 2)
+    for reach in (thing.width, 2 * thing.width):
+        for way in (step, step * -1.0):
+            if p.piece.outline.contains(middle + way * reach):
+                return p.point(middle + way * reach, thing.run.side) - p.point(middle, thing.run.side)
+    return p.inward(thing.line)
 
 
 def _snips(line: Path, inward: Vector, thing: Thing, name: str) -> list[Item]:
@@ -143,22 +180,34 @@ def _snips(line: Path, inward: Vector, thing: Thing, name: str) -> list[Item]:
         wide = line.tangent_at(at) * (thing.width * 0.3 if thing.kind == "wedges" else 0.0)
         cuts = polyline([top - wide, foot, top + wide])
         found += [Fill(cuts, "paper", name)] if thing.kind == "wedges" else []
-        found.append(Stroke(cuts, "symbol", name=name))
+        found.append(Stroke(cuts, "new" if thing.ink == "new" else "symbol", name=name))
     return found
 
 
 def _steps(length: float, apart: float) -> list[float]:
-    count = max(int(length / apart), 2)
+    count = max(whole_steps(length, apart), 2)
     return [length * number / count for number in range(count + 1)]
 
 
 def _band(line: Path, width: float) -> tuple[Curve, ...]:
-    left, right = parallel(line, width / 2), parallel(line, -width / 2).reversed()
+    left, right = beside(line, width / 2), beside(line, -width / 2).reversed()
     return (*left.curves, *polyline([left.end, right.start]), *right.curves, *polyline([right.end, left.start]))
 
 
+def _hole(line: Path, width: float) -> tuple[Curve, ...]:
+    """A slit held open: two edges that part in the middle."""
+    count = 24
+    one, two = [], []
+    for number in range(count + 1):
+        at = line.length * number / count
+        out = line.normal_at(at) * (width / 2 * math.sin(math.pi * number / count))
+        one.append(line.at(at) + out)
+        two.append(line.at(at) - out)
+    return polyline([*one, *two[::-1][1:]])
+
+
 def _teeth(line: Path, half: float, name: str) -> list[Item]:
-    count = max(int(line.length / (half * 1.2)), 4)
+    count = max(whole_steps(line.length, half * 1.2), 4)
     points = []
     for number in range(count + 1):
         at = line.length * number / count
@@ -170,7 +219,7 @@ def _teeth(line: Path, half: float, name: str) -> list[Item]:
 
 
 def _ticks(line: Path, width: float, apart: float) -> list[Line]:
-    count = max(int(line.length / apart), 2)
+    count = max(whole_steps(line.length, apart), 2)
     out = []
     for number in range(1, count):
         at = line.length * number / count

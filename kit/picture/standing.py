@@ -9,16 +9,16 @@ slanting lines (common practice in technical illustration, no source).
 from __future__ import annotations
 
 import math
-from bisect import bisect_right
+from bisect import bisect_right, insort
 from collections.abc import Callable, Iterable, Iterator, Sequence
 from functools import partial
-from heapq import merge
 from itertools import accumulate, pairwise
+from operator import itemgetter
 
 from kit.geometry.region import Spot
 from kit.picture.drawn_lines import Box
+from kit.picture.free_places import TextPlace
 from kit.picture.lettering import upright
-from kit.picture.placing import TextPlace
 
 Size = tuple[float, float]
 """Width and height of a text."""
@@ -26,9 +26,18 @@ NEAR, LED, ASIDE, NUMBERED = 0.0, 5.0, 6.0, 8.0
 """What the kinds of places cost to begin with: beside what is named, led to it, in the margin, as a number."""
 
 _D = math.sqrt(0.5)
+_OVER = 2.5  # what a leader costs that crosses the whole of a window
 END = 0.06
 """ems that the box of a text is longer at each end than its letters."""
 _WAYS: Sequence[Spot] = ((1, 0), (-1, 0), (0, 1), (0, -1), (_D, _D), (-_D, _D), (_D, -_D), (-_D, -_D))
+
+_FAR, _ASLANT = 0.28, 0.3
+"""What an em of leader costs, and what it costs that it is neither level nor upright."""
+_LEADERS = sorted(
+    [(far, *way) for far in (1.6, 2.6, 4.0, 5.5, 7.5, 10.0) for way in _WAYS],
+    key=lambda one: one[0] * _FAR + (_ASLANT if one[1] and one[2] else 0.0),
+)
+"""How long a leader is and which way it runs, in the order of what that costs: few of them are ever asked for."""
 
 
 class WalkedLine:
@@ -71,10 +80,38 @@ def near_first(
     rest = iter(near)
     for place in rest:
         if place.cost > floor:
-            yield from merge((place, *rest), *(places() for places in later), key=_cost)
+            yield from _merged((place, *rest), *(places() for places in later))
             return
         yield place
-    yield from merge(*(places() for places in later), key=_cost)
+    yield from _merged(*(places() for places in later))
+
+
+def _merged(*ways: Iterable[TextPlace]) -> Iterator[TextPlace]:
+    """Places of several ways, each by rising cost, together by rising cost; of those that cost alike the ones of an
+    earlier way first, as `heapq.merge` gives them: a picture asks for hundreds and hears of few."""
+    heads: list[tuple[float, int, TextPlace, Iterator[TextPlace]]] = []
+    for number, way in enumerate(ways):
+        places = iter(way)
+        first = next(places, None)
+        if first is not None:
+            heads.append((first.cost, number, first, places))
+    heads.sort(key=_first)
+    while len(heads) > 1:
+        _, number, place, places = heads.pop(0)
+        coming: TextPlace | None = place
+        limit = heads[0][:2]
+        while coming is not None and (coming.cost, number) < limit:
+            yield coming
+            coming = next(places, None)
+        if coming is not None:
+            insort(heads, (coming.cost, number, coming, places), key=_first)
+    for _, _, place, places in heads:
+        yield place
+        yield from places
+
+
+def _first(head: tuple[float, int, TextPlace, Iterator[TextPlace]]) -> tuple[float, int]:
+    return head[:2]
 
 
 def along_line(way: WalkedLine, size: Size, em: float, outward: Spot | None = None) -> Iterator[TextPlace]:
@@ -135,10 +172,12 @@ def in_area(points: Sequence[Spot], size: Size, em: float, most: int = 11) -> It
     rows = max(1, min(most, int((y1 - y0 - high) / (0.8 * high)) + 1))
     for x in _spread(x0 + wide / 2, x1 - wide / 2, columns, cx):
         for y in _spread(y0 + high / 2, y1 - high / 2, rows, cy):
-            if within(points, x, y):
-                found.append(TextPlace(x, y, wide, high, 0.0, NEAR + 0.06 * math.hypot(x - cx, y - cy) / em))
-    found += [TextPlace(cx, y0 - high, wide, high, 0.0, 3.0), TextPlace(cx, y1 + high, wide, high, 0.0, 3.2)]
-    yield from sorted(found, key=_cost)
+            found.append((NEAR + 0.06 * math.hypot(x - cx, y - cy) / em, x, y, True))
+    found += [(3.0, cx, y0 - high, False), (3.2, cx, y1 + high, False)]
+    found.sort(key=itemgetter(0))
+    for cost, x, y, inside in found:
+        if not inside or within(points, x, y):
+            yield TextPlace(x, y, wide, high, 0.0, cost)
 
 
 def _spread(low: float, high: float, count: int, middle: float) -> list[float]:
@@ -220,19 +259,16 @@ def led(spot: Spot, size: Size, em: float, more: float = 0.0) -> Iterator[TextPl
     """Ever farther from a point, with a straight leader to it in one of eight directions."""
     wide, high = size
     x, y = spot
-    found = []
-    for far in (1.6, 2.6, 4.0, 5.5, 7.5, 10.0):
-        for dx, dy in _WAYS:
-            tip = (x + dx * 0.28 * em, y + dy * 0.28 * em)
-            root = (x + dx * far * em, y + dy * far * em)
-            # The text hangs on the end of its leader by the side that is turned to it.
-            if abs(dx) > 0.1:
-                to = root[0] + math.copysign(wide / 2 + 0.15 * em, dx), root[1]
-            else:
-                to = root[0], root[1] + math.copysign(high / 2, dy)
-            cost = LED + more + far * 0.28 + (0.3 if dx and dy else 0.0)
-            found.append(TextPlace(*to, wide, high, 0.0, cost, (root, tip)))
-    yield from sorted(found, key=_cost)
+    for far, dx, dy in _LEADERS:
+        tip = (x + dx * 0.28 * em, y + dy * 0.28 * em)
+        root = (x + dx * far * em, y + dy * far * em)
+        # The text hangs on the end of its leader by the side that is turned to it.
+        if abs(dx) > 0.1:
+            to_x, to_y = root[0] + math.copysign(wide / 2 + 0.15 * em, dx), root[1]
+        else:
+            to_x, to_y = root[0], root[1] + math.copysign(high / 2, dy)
+        cost = LED + more + far * _FAR + (_ASLANT if dx and dy else 0.0)
+        yield TextPlace(to_x, to_y, wide, high, 0.0, cost, (root, tip))
 
 
 def in_margin(spot: Spot, size: Size, em: float, content: Box, rows: int = 7) -> Iterator[TextPlace]:
@@ -256,40 +292,46 @@ def in_margin(spot: Spot, size: Size, em: float, content: Box, rows: int = 7) ->
     yield from sorted(found, key=_cost)
 
 
-def round_window(spot: Spot, size: Size, em: float, window: Box, drawn: Box) -> Iterator[TextPlace]:
+def round_window(
+    spots: Sequence[tuple[Spot, float]], size: Size, em: float, window: Box, drawn: Box
+) -> Iterator[TextPlace]:
     """Beside a window onto cloth, with a leader to a point in it: left or right where nothing else is drawn there, else
-    above or below. Costs rise with the length of the leader and with how far it leaves the level."""
+    above or below. `spots` are the points for a text at the left, below, at the right and above, with the share of the
+    window that a leader from there crosses before what it means. Costs rise with that, with the length of the leader
+    and with how far it leaves the level. No leader runs past a side of the window where a plan or a cross-section
+    stands: it would cross them."""
     wide, high = size
-    x, y = spot
     found = []
-    for side, edge, free in (
-        (-1.0, window[0], drawn[0] > window[0] - em),
-        (1.0, window[2], drawn[2] < window[2] + em),
-    ):
+    left, right = drawn[0] > window[0] - em, drawn[2] < window[2] + em
+    low, top = drawn[1] > window[1] - em, drawn[3] < window[3] + em
+    for side, edge, free, ((x, y), over) in ((-1.0, window[0], left, spots[0]), (1.0, window[2], right, spots[2])):
         root_x = edge + side * 0.5 * em
         for row in range(-9, 10) if free else ():
             at = y + row * high * 0.55
             rise, run = abs(at - y), abs(root_x - x)
-            if rise <= run:
-                leader = ((root_x, at), (x + side * rise, at), spot) if row else ((root_x, at), spot)
-                cost = 1.0 + 0.06 * run / em + 0.12 * rise / em
+            if rise <= run and _kept_off(at, (window[1], window[3]), (low, top)):
+                leader = ((root_x, at), (x + side * rise, at), (x, y)) if row else ((root_x, at), (x, y))
+                cost = 1.0 + 0.06 * run / em + 0.12 * rise / em + over * _OVER
                 found.append(TextPlace(root_x + side * (wide / 2 + 0.15 * em), at, wide, high, 0.0, cost, leader))
-    for side, edge, free in (
-        (-1.0, window[1], drawn[1] > window[1] - em),
-        (1.0, window[3], drawn[3] < window[3] + em),
-    ):
+    for side, edge, free, ((x, y), over) in ((-1.0, window[1], low, spots[1]), (1.0, window[3], top, spots[3])):
         root_y = edge + side * 0.4 * em
         for column in range(-8, 9) if free else ():
             at = x + column * 1.2 * em
             run, rise = abs(at - x), abs(root_y - y)
-            if run <= rise:
-                leader = ((at, root_y), (at, y + side * run), spot) if column else ((at, root_y), spot)
-                cost = 1.4 + 0.06 * rise / em + 0.12 * run / em
+            if run <= rise and _kept_off(at, (window[0], window[2]), (left, right)):
+                leader = ((at, root_y), (at, y + side * run), (x, y)) if column else ((at, root_y), (x, y))
+                cost = 1.4 + 0.06 * rise / em + 0.12 * run / em + over * _OVER
                 for hang in (0.0, -0.5, 0.5):  # the text over the end of its leader, or to one side of it
                     middle = at + hang * (wide - em)
                     place = TextPlace(middle, root_y + side * high / 2, wide, high, 0.0, cost + abs(hang) * 0.3, leader)
                     found.append(place)
     yield from sorted(found, key=_cost)
+
+
+def _kept_off(at: float, window: tuple[float, float], free: tuple[bool, bool]) -> bool:
+    """Whether a leader that begins `at` a place along one side of a window runs inside it, or beyond an end of it where
+    all is free."""
+    return (free[0] or at >= window[0]) and (free[1] or at <= window[1])
 
 
 def as_number(places: Iterable[TextPlace], most: float = 30.0) -> Iterator[TextPlace]:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass
 from functools import cache
 from typing import Literal
@@ -70,6 +70,18 @@ def player_pictures(pattern: Pattern, system: System) -> tuple[PlayerPicture, ..
     for number, record in enumerate(pattern.sewing, 1):
         found.extend(sewing_pictures(record, number, pattern, system))
     return tuple(found)
+
+
+def told_once(shots: Sequence[PlayerPicture]) -> list[tuple[str, ...]]:
+    """The words under each picture, but for those that stand under one before it in its step."""
+    told: list[tuple[str, ...]] = []
+    step, before = "", set[str]()
+    for shot in shots:
+        if shot.key != step:
+            step, before = shot.key, set()
+        told.append(tuple(text for text in shot.words if text not in before))
+        before |= set(shot.words)
+    return told
 
 
 def drafting_picture(

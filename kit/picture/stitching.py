@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from itertools import pairwise
 
-from kit.geometry import Curve, Line, Motion, Path, Point, parallel
+from kit.geometry import Curve, Line, Motion, Path, Point, beside
 from kit.lesson.pattern import Pattern
 from kit.picture.drawing import Dot, Item, Stroke, StrokeRole
 from kit.picture.placed import Box, PlacedLayer, with_run
@@ -12,7 +12,7 @@ from kit.piece.piece import Side
 from kit.sewing.scene import Row
 from kit.sewing.spans import path_of
 
-_ROLES: dict[str, StrokeRole] = {
+ROLES: dict[str, StrokeRole] = {
     "machine": "row",
     "zigzag": "row",
     "baste": "baste",
@@ -20,6 +20,7 @@ _ROLES: dict[str, StrokeRole] = {
     "hand": "hand",
     "box": "row",
 }
+"""How each style of row is drawn."""
 _WITHIN = 2.0  # mm from a strip's edges to the box that holds it
 
 
@@ -27,7 +28,7 @@ def row_items(row: Row, placed: list[PlacedLayer], pattern: Pattern, extent: flo
     """The stitches of a row where they lie in the picture: on top of the layers they go through. A row of this step
     shows where it starts (a dot), which way it goes and where it ends, as far as the `window` shows them."""
     items: list[Item] = []
-    role: StrokeRole = "old_row" if row.ink == "old" else _ROLES[row.style]
+    role: StrokeRole = "old_row" if row.ink == "old" else ROLES[row.style]
     tops: dict[Side, PlacedLayer] = {}
     for p in with_run(placed, row.run):
         tops[p.side] = p
@@ -42,7 +43,7 @@ def row_items(row: Row, placed: list[PlacedLayer], pattern: Pattern, extent: flo
         path = path_of(pattern, row.run) if row.line is None else row.line
         into = p.inner(path)[1]
         left = path.normal_at(path.length / 2).dot(into) > 0  # an inset counts from the edge into the cloth
-        line = parallel(path, row.inset if left else -row.inset) if row.inset else path
+        line = beside(path, row.inset if left else -row.inset) if row.inset else path
         for side in sides:
             if row.style == "box":
                 shapes = _box(p.lay(path, side).moved(slid), p.lay(line, side).moved(slid))
@@ -58,13 +59,13 @@ def row_items(row: Row, placed: list[PlacedLayer], pattern: Pattern, extent: flo
             for part in _gapped(line, row.gap, path.length):
                 if not p.shows(part):
                     continue
-                part = p.shown(part)
+                part = p.shown(part).reversed() if row.folded == "start" else p.shown(part)
                 lies = p.lay(part, side).moved(slid)
                 zigzag = row.zigzag or row.style == "zigzag"
                 curves = _zigzag(lies, extent * 0.006) if zigzag else lies.curves
                 items.append(Stroke(curves, role, name=row.run.said))
                 if row.ink == "new" and not row.goes_on:
-                    items += _signs(lies, extent, window)
+                    items += row_signs(lies, extent, window, ends=not row.folded)
     return items
 
 
@@ -73,8 +74,8 @@ START, WAY, END = "row start", "row way", "row end"
 _SHARES = tuple(i / 20 for i in range(21))
 
 
-def _signs(path: Path, extent: float, window: Box) -> list[Item]:
-    """A dot where a row starts, an arrow head on the part that is seen, a stroke across its end."""
+def row_signs(path: Path, extent: float, window: Box, ends: bool = True) -> list[Item]:
+    """A dot where a row starts, an arrow head on the part that is seen, a stroke across its end if it `ends` there."""
     seen = [share for share in _SHARES if _within(path.at(path.length * share), window)]
     if not seen:
         return []
@@ -85,7 +86,7 @@ def _signs(path: Path, extent: float, window: Box) -> list[Item]:
     for side in (1.0, -1.0):
         back = tip - way * size + square * (size * 0.6 * side)
         items.append(Stroke((Line(back, tip),), "row_sign", name=WAY))
-    if seen[-1] == 1.0:
+    if seen[-1] == 1.0 and ends:
         across = path.normal_at(path.length) * (size * 0.6)
         items.append(Stroke((Line(path.end - across, path.end + across),), "row_sign", name=END))
     return items

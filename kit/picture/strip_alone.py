@@ -16,6 +16,7 @@ from kit.sewing.scene import StripShape
 _FOLDS = {"in_four": (-0.25, 0.0, 0.25)}
 """Where a strip is folded, as shares of its width off the middle; else along the middle."""
 _RIGHT = Vector(1.0, 0.0)
+_WORDS = 26.0  # CSS px between what is cut and what is made
 LONGEST = 9.0
 """Widths up to which a strip is drawn as long as it is; a longer one is broken, or its folds could not be seen."""
 BREAK = "break"
@@ -24,11 +25,11 @@ BECOMES = "becomes"
 """The name of the arrow from what is cut to what is made: no pressing arrow."""
 
 
-def strip_alone(strip: Strip, shape: StripShape) -> tuple[list[Item], Box]:
+def strip_alone(strip: Strip, shape: StripShape, px: float = 0.0) -> tuple[list[Item], Box]:
     """The strip as cut, from its wrong side, and below it what is made of it; and the box around both. A long one is
-    shown without its middle."""
+    shown without its middle. Shown at `px` mm to a CSS px, both leave room for a line of words."""
     whole, strip = strip, _shortened(strip)
-    gap = max(strip.length, strip.width) * 0.14
+    gap = max(max(strip.length, strip.width) * 0.14, _WORDS * px)
     cut = strip_outline(strip, Point(0.0, 0.0), _RIGHT, False)
     items: list[Item] = [Fill(cut, "wrong_side", strip.name), Stroke(cut, "edge", closed=True, name=strip.name)]
     for y in _folds(strip, shape):

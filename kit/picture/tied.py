@@ -8,7 +8,7 @@ side seam. A bow is drawn where enough of a strip is left for one.
 from __future__ import annotations
 
 import math
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 from typing import Any
 
@@ -17,6 +17,7 @@ from kit.picture.assembled import Assembled, Flat, of_kind
 from kit.picture.chains import Chain, beside, drawn, length, part
 from kit.picture.drawing import Fill, FillRole, Item, Stroke
 from kit.picture.place import slant_of
+from kit.picture.place_on_band import on_band
 from kit.piece.piece import Side, Strip
 from kit.sewing.run import Run
 from kit.sewing.spans import path_of, sides_of
@@ -26,6 +27,9 @@ _BOW = 450.0  # mm of both ends together from which a bow is tied
 _LOOP = 62.0  # mm that each loop of a bow reaches out
 _LEAN = 0.10  # how far the handle behind leans aside, of its height, so that both are seen
 _FINE = 0.5
+_MEET, _LEVEL = 60.0, 15.0
+"""mm between two ties that are tied to each other in front, and by which one may lie higher."""
+_INTO = 10.0  # mm into a band by which the way out of its end is told
 
 
 def strip_cloth(strip: Strip) -> FillRole:
@@ -120,23 +124,50 @@ class TieEnd:
     half: Side
 
 
+def attached(garment: Assembled, kind: str) -> Iterator[Any]:
+    """The operations of a kind that have fixed their strips by now: as many of each as the garment's state counts."""
+    used: dict[str, int] = {}
+    for op in of_kind(garment.pattern, "attach_strip", "attach_handle", "belt_loop"):
+        used[op.name] = used.get(op.name, 0) + op.halves
+        if op.kind == kind and used[op.name] <= garment.state.count(op.name):
+            yield op
+
+
 def tie_ends(garment: Assembled) -> list[TieEnd]:
-    """Where ties are sewn on, on every piece that lies there; on the fold a piece has one on either half."""
+    """Where ties are sewn on by now, on every piece that lies there; on the fold a piece has one on either half."""
     pattern, found = garment.pattern, list[TieEnd]()
-    for op in of_kind(pattern, "attach_strip"):
+    for op in attached(garment, "attach_strip"):
         run: Run = op.to
         for flat in garment.of(run.piece):
             for side in [s for s in sides_of(pattern, run) if s in flat.sides]:
                 place, out = flat.place(pattern, run, float(op.at), side)
                 found.append(TieEnd(place, out, pattern.strip(op.name), flat, side))
+        found += _on_bands(op, garment)
     return found
+
+
+def _on_bands(op: Any, garment: Assembled) -> Iterator[TieEnd]:
+    """Where a tie comes out of a band that is set on a piece which lies there."""
+    pattern, run = garment.pattern, op.to
+    path, piece = path_of(pattern, run), pattern.piece(run.piece)
+    place, into = path.at(min(float(op.at), path.length)), path.normal_at(min(float(op.at), path.length))
+    into = into if piece.outline.contains(place + into * 2.0) else into * -1.0
+    for band in of_kind(pattern, "set_band"):
+        if band.a[0].piece != run.piece:
+            continue
+        for flat in garment.flats:
+            for half in sides_of(pattern, run) if piece.fold else (None,):
+                here, inner = (on_band(p, band, flat, garment, half) for p in (place, place + into * _INTO))
+                if here is not None and inner is not None and here.distance(inner) > 1e-6:
+                    side = half or sides_of(pattern, run)[-1]
+                    yield TieEnd(here, (here - inner).unit(), pattern.strip(op.name), flat, side)
 
 
 def _opening(garment: Assembled, half: Side) -> Point | None:
     """The middle of the opening left in a seam of that half, where a tie can pass."""
     pattern = garment.pattern
     for op in of_kind(pattern, "plain_seam", "french_seam", "mock_french_seam", "flat_felled_seam", "bound_seam"):
-        if getattr(op, "opening", None) is None:
+        if getattr(op, "opening", None) is None or not _sewn(op.a, garment):
             continue
         for run in op.a:
             if half not in sides_of(pattern, run):
@@ -147,6 +178,12 @@ def _opening(garment: Assembled, half: Side) -> Point | None:
                 if middle <= path.length:
                     return flat.put(path.at(middle), half)
     return None
+
+
+def _sewn(runs: Iterable[Run], garment: Assembled) -> bool:
+    """Whether each of the runs lies in a seam by now."""
+    seamed = {(name, edge) for seam in garment.state.seams for name, _, edge in seam}
+    return all((run.piece, edge) in seamed for run in runs for edge in run.edges)
 
 
 @dataclass(frozen=True)
@@ -199,8 +236,24 @@ def wrapped(garment: Assembled) -> Wrapped | None:
 def ties_behind(garment: Assembled) -> Iterator[Item]:
     """Ties that are not tied: they hang from where they are sewn on, under the cloth."""
     if wrapped(garment) is None:
+        met = [end for pair in _meeting(garment) for end in pair]
         for end in tie_ends(garment):
+            if end in met:
+                continue
             yield from strip_along(_hanging(end), end.strip, slant=slant_of(end.strip, garment.pattern))
+
+
+def _meeting(garment: Assembled) -> list[tuple[TieEnd, TieEnd]]:
+    """Ties on what lies uppermost that come out of two edges towards each other: they are tied there."""
+    ends = [end for end in tie_ends(garment) if end.flat.near]
+    found: list[tuple[TieEnd, TieEnd]] = []
+    for number, one in enumerate(ends):
+        for two in ends[number + 1 :]:
+            across = two.at - one.at
+            near = across.length < _MEET and abs(across.y) < _LEVEL
+            if one.flat is not two.flat and near and one.out.dot(two.out) < -0.9 and one.out.dot(across) >= -1.0:
+                found.append((one, two))
+    return found
 
 
 def _hanging(end: TieEnd) -> Chain:
@@ -220,6 +273,11 @@ def ties_over(garment: Assembled) -> Iterator[Item]:
     """Ties that are tied, over all that lies there."""
     tied = wrapped(garment)
     if tied is None:
+        for one, two in _meeting(garment):
+            left = strip_length(one.strip) + strip_length(two.strip) - one.at.distance(two.at)
+            slants = (slant_of(one.strip, garment.pattern), slant_of(two.strip, garment.pattern))
+            yield from strip_along([one.at, two.at], one.strip) if one.at.distance(two.at) > 1.0 else ()
+            yield from bow(one.at.mid(two.at), one.strip, left, slants)
         return
     strip = tied.over.strip
     slants = (slant_of(tied.over.strip, garment.pattern), slant_of(tied.under.strip, garment.pattern))
@@ -245,9 +303,9 @@ def _edge_of(tied: Wrapped, garment: Assembled) -> Iterator[Item]:
 
 
 def loops(garment: Assembled) -> Iterator[tuple[Point, Item, Item]]:
-    """Loops sewn over a seam: the middle of each, and what is drawn of it."""
+    """Loops sewn over a seam by now: the middle of each, and what is drawn of it."""
     pattern = garment.pattern
-    for op in of_kind(pattern, "belt_loop"):
+    for op in attached(garment, "belt_loop"):
         strip = pattern.strip(op.name)
         long, run = op.length(pattern), op.seam
         for flat in garment.of(run.piece):
@@ -361,4 +419,6 @@ def named(garment: Assembled) -> set[str]:
 
 
 def _lies(op: Any, garment: Assembled) -> bool:
-    return bool(garment.of(op.runs()[0].piece))
+    if garment.of(op.runs()[0].piece):
+        return True
+    return op.kind == "attach_strip" and any(True for _ in _on_bands(op, garment))

@@ -1,4 +1,5 @@
-"""The garment as it is tried on: as sewn so far, from the front and the back, pinned where its hem is still to be sewn.
+"""The garment as it is tried on: as sewn so far, from the front and the back, its ties tied where they can be, pinned
+where its hem is still to be sewn.
 
 A hem is levelled by measuring up from the floor all round: a line for the floor, and measures of one height. Which edge
 that is follows from the state: a hem that is a cut edge still.
@@ -10,13 +11,15 @@ from collections.abc import Iterator
 
 from kit.errors import KitError
 from kit.geometry import Line, Point, Vector
+from kit.language import say
 from kit.lesson.pattern import Pattern
 from kit.picture.assembled import Assembled, View
 from kit.picture.chains import Chain, at, drawn, length
-from kit.picture.drawing import Dot, Drawing, Fill, Item, Stroke
+from kit.picture.drawing import Dot, Drawing, Fill, Item, Label, Stroke
 from kit.picture.locator import garment_so_far
 from kit.picture.place import slid
 from kit.picture.put_on import outlines_on
+from kit.picture.tied import loops, ties_behind, ties_over
 from kit.sewing.scene import Scene
 from kit.sewing.state import State
 
@@ -24,6 +27,7 @@ FLOOR, RISE = "floor", "above the floor"
 """The names of the lines by which a hem is levelled."""
 _BETWEEN = 0.12  # white between the two views, of their width
 _BELOW = 0.16  # how far the floor is drawn below the hem, of the garment's height
+_NAMED = 0.3  # how far the floor goes on for its name, of the width of a view
 _PINS = (0.12, 0.5, 0.88)  # where along a hem its pins are
 
 
@@ -39,6 +43,12 @@ def try_on_drawing(scene: Scene, pattern: Pattern, alt: str = "", title: str = "
         slide = Vector(shift - x0, 0.0)
         items += [slid(item, slide) for item in found]
         shift += (x1 - x0) * (1 + _BETWEEN)
+    floors = [item for item in items if isinstance(item, Stroke) and item.name == FLOOR]
+    if floors:
+        last = floors[-1].curves[-1]
+        far = last.end + (last.end - last.start) * _NAMED
+        items[items.index(floors[-1])] = Stroke((Line(last.start, far),), "guide", name=FLOOR)
+        items.append(Label(say("picture.floor"), last.end + Vector(1.0, 10.0), "small", of=(Line(last.end, far),)))
     return Drawing(tuple(items), alt=alt, title=title)
 
 
@@ -47,12 +57,15 @@ def _view(scene: Scene, pattern: Pattern, view: View) -> list[Item]:
         garment = garment_so_far(pattern, scene.sewn or State(), view)
     except KitError:
         return []
-    items: list[Item] = []
+    items: list[Item] = [*ties_behind(garment)]
     for flat in garment.flats:
         for number, (name, ring) in enumerate(outlines_on(flat, garment)):
             curves = drawn(ring, True)
             items.append(Fill(curves, "wrong_side" if flat.up == "wrong" and not number else "right_side", name))
             items.append(Stroke(curves, "edge", closed=True, name=f"{name}.{flat.side}"))
+    items += ties_over(garment)
+    for _, fill, stroke in loops(garment):
+        items += [fill, stroke]
     hems = [chain for chain in _open_hems(scene, garment) if length(chain) > 20.0]
     return items + list(_levelled(garment, hems))
 

@@ -157,6 +157,26 @@ class Wearer:
         side = self._side
         return _between(side, min(max(y, side[0][0]), side[-1][0]))
 
+    @cached_property
+    def _inside(self) -> _Knots:
+        """(height, how far from the middle the inside of a leg lies) from the floor to the crotch."""
+        spots = [self.put(spot) for spot in spline_spots(INSIDE)]
+        return tuple(sorted({round(p.y, 3): p.x for p in spots}.items()))
+
+    @cached_property
+    def _outside(self) -> _Knots:
+        """(height, how far from the middle the outside of a leg lies) from the ankle up."""
+        spots = [self.put(spot) for spot in spline_spots(SIDE)]
+        return tuple(sorted({round(p.y, 3): p.x for p in spots}.items()))
+
+    def leg(self, y: float) -> tuple[float, float]:
+        """From where to where, mm from the middle, a leg reaches at a height below the crotch, as it is seen from in
+        front; below the ankle as there."""
+        found = []
+        for side in (self._inside, self._outside):
+            found.append(_between(side, min(max(y, side[0][0]), side[-1][0])))
+        return found[0], found[1]
+
     def seen(self, y: float) -> float:
         """How wide what goes round the trunk at a height looks from in front, of its half: a body is no board. About
         0.69 at bust and waist, 0.74 at the hip, and all of it on the shoulder, where cloth lies across the body."""

@@ -17,6 +17,7 @@ from kit.picture.assembled import Assembled, View, assembled
 from kit.picture.carried import carried_items, how_carried
 from kit.picture.chains import drawn
 from kit.picture.drawing import Drawing, Fill, Item, Stroke
+from kit.picture.drawn_up import folds
 from kit.picture.hung_on import neck_strap, open_behind, set_in_sleeves
 from kit.picture.on_body import Bent, on_body
 from kit.picture.place import slid
@@ -46,7 +47,7 @@ class WornView:
 
 def worn_view(pattern: Pattern, view: View) -> WornView | None:
     """The garment on its body seen from the front or the back; None where nothing of it says how it is worn."""
-    garment = assembled(pattern, view)
+    garment = assembled(pattern, view, worn=True)
     if not garment.flats:
         return None
     found = on_body(garment, Worn(pattern, garment.state))
@@ -79,6 +80,7 @@ def _worn(seen: Assembled, wearer: Wearer, view: View) -> list[Item]:
     for flat in seen.near:
         if flat.piece.name not in sleeves:
             items += on_piece(flat, seen)
+            items += folds(flat, seen.pattern)
     if not any(isinstance(flat.bent, Bent) and flat.bent.limits for flat in seen.flats):
         items += ties_behind(seen)
     items += open_behind(seen)

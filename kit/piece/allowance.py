@@ -8,10 +8,10 @@ from __future__ import annotations
 import math
 from collections.abc import Collection
 from dataclasses import dataclass
-from functools import lru_cache
 
 from kit.diagnostic import measured, message, named_edge
 from kit.errors import KitError
+from kit.forgetting import forgettable
 from kit.geometry import Line
 from kit.piece.offset import MITRE_LIMIT, CutLine, inside_left, offset_line
 from kit.piece.piece import Edge, Notch, Piece
@@ -104,7 +104,7 @@ def cut_line(piece: Piece, hems: Collection[str] | None = None) -> CutLine:
     return _cut_line(piece, None if hems is None else frozenset(hems))
 
 
-@lru_cache(maxsize=256)
+@forgettable(256)
 def _cut_line(piece: Piece, hems: frozenset[str] | None) -> CutLine:
     """Drawn once for all who look at the same piece: proof, lays, pages and pictures of a build ask some hundred times
     for the lines of a dozen."""

@@ -148,6 +148,13 @@ def cloth_left(piece: Piece) -> bool:
 
 def walked_ways(piece: Piece, edges: tuple[str, ...]) -> tuple[bool, ...]:
     """For each edge of a run, whether it is walked as drafted. `KitError` where two do not follow one another."""
+    known: tuple[bool, ...] | None = piece.known_runs.get(edges)
+    if known is None:
+        known = piece.known_runs[edges] = _walked_ways(piece, edges)
+    return known
+
+
+def _walked_ways(piece: Piece, edges: tuple[str, ...]) -> tuple[bool, ...]:
     paths = [piece.edge(name).path for name in edges]
     if not paths:
         raise KitError("no edge is named.", where=piece.title, do="Name one, such as front.side.")
@@ -237,7 +244,17 @@ def folded(piece: Piece, edges: tuple[str, ...], *, ways: tuple[bool, ...] = ())
     >>> abs(run.length - front.edge("side").path.length) < 1e-9
     True
     """
-    ways = ways or walked_ways(piece, edges)
+    known = piece.known_runs.get((edges, ways))
+    if known is None:
+        known = piece.known_runs[edges, ways] = _laid_out(piece, edges, ways or walked_ways(piece, edges))
+    return Folded(piece, edges, *known)
+
+
+_LaidOut = tuple[Path, tuple[FoldedStretch, ...], tuple[FoldOnRun, ...], Motion]
+
+
+def _laid_out(piece: Piece, edges: tuple[str, ...], ways: tuple[bool, ...]) -> _LaidOut:
+    """Path, stretches and folds of a run, and where what follows it comes to lie."""
     # The run is laid out like a chain: the first stretch lies as drafted, and at each fold the rest of the piece is
     # brought on to it by the motion that shuts the fold, on top of all motions before. `on` lies between `bounds`:
     # stretch i ends where fold i begins. Walked backwards, the fold before a stretch is the one after it as drafted,
@@ -282,7 +299,7 @@ def folded(piece: Piece, edges: tuple[str, ...], *, ways: tuple[bool, ...] = ())
             where=piece.title,
             do=message("refusal.dart_beyond_do"),
         )
-    return Folded(piece, edges, whole, tuple(stretches), tuple(folds), motion)
+    return whole, tuple(stretches), tuple(folds), motion
 
 
 @dataclass(frozen=True)

@@ -8,12 +8,13 @@ x = 0 for bodice pieces.
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import dataclass, field, replace
+from dataclasses import dataclass, field
 from functools import cached_property
-from typing import Literal, TypeVar
+from typing import Any, Literal, TypeVar
 
 from kit.errors import KitError, near
 from kit.geometry import Outline, Path, Point
+from kit.piece.changed import changed
 from kit.piece.corner import Corner, Declared
 from kit.piece.darts_and_pleats import Dart, Pleat
 from kit.piece.role import EdgeRole, Landmark, PieceRole, Worn, edge_role, landmark, piece_role
@@ -211,6 +212,18 @@ class Piece:
         except KitError as error:
             raise error.at(self.title or self.name) from None
 
+    @cached_property
+    def known_runs(self) -> dict[tuple[Any, ...], Any]:
+        """What kit/piece/folded.py has found of its runs, by their edges, with and without their ways: sewing and proof
+        ask for the same few hundreds of times. It knows nothing of the piece, or the two would hold one another."""
+        return {}
+
+    def __getstate__(self) -> dict[str, Any]:
+        """Whoever takes a piece to another process leaves there what can be found again."""
+        held = super().__getstate__()
+        assert isinstance(held, dict)
+        return {name: value for name, value in held.items() if name != "known_runs"}
+
     def edge(self, name: str) -> Edge:
         """The edge of that name; `KitError` with the nearest name otherwise."""
         for edge in self.edges:
@@ -249,7 +262,7 @@ class Piece:
         return ("left", "right") if self.cut.mirrored or self.cut.fold else ("right",)
 
     def with_edges(self, **changes: Edge) -> Piece:
-        return replace(self, edges=tuple(changes.get(edge.name, edge) for edge in self.edges))
+        return changed(self, edges=tuple([changes.get(edge.name, edge) for edge in self.edges]))
 
 
 def landmarks_of(names: Iterable[str]) -> tuple[tuple[str, Landmark], ...]:

@@ -198,7 +198,7 @@ def _laid(was: Piece, now: Piece) -> Piece:
     """The second draft laid on the cloth: in its own place, or, where next to none of its lines would lie on an old one
     (it was begun elsewhere on the paper), moved so that most of them do, a fold on the fold. It is never turned: the
     grain stays."""
-    best, motion = _shared(was, now, Vector(0.0, 0.0)), Vector(0.0, 0.0)
+    best, motion = _in_common(was, now, Vector(0.0, 0.0)), Vector(0.0, 0.0)
     if best > _ENOUGH * now.outline.perimeter:
         return now
     steps: list[Vector] = []
@@ -206,9 +206,9 @@ def _laid(was: Piece, now: Piece) -> Piece:
         one, two = was.edge(old).path, now.edge(new).path
         steps += [one.start - two.start, one.end - two.end]
     for step in steps:
-        shared = _shared(was, now, step)
-        if shared > best + 1.0 and _fold_on_fold(was, now, step):
-            best, motion = shared, step
+        common = _in_common(was, now, step)
+        if common > best + 1.0 and _fold_on_fold(was, now, step):
+            best, motion = common, step
     return now if motion.length == 0 else moved_piece(now, Motion.translation(motion))
 
 
@@ -219,7 +219,7 @@ def _fold_on_fold(was: Piece, now: Piece, step: Vector) -> bool:
     return all(line.distance_to(end + step) < SLACK for end in (path.start, path.end))
 
 
-def _shared(was: Piece, now: Piece, step: Vector) -> float:
+def _in_common(was: Piece, now: Piece, step: Vector) -> float:
     """mm of the second draft's edges that lie on those of the first, with one end at least, when it is moved by `step`:
     level lines lie on one another however far aside a piece is drawn."""
     found = 0.0

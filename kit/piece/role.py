@@ -13,7 +13,7 @@ from __future__ import annotations
 
 import tomllib
 import unicodedata
-from functools import cache
+from functools import cache, lru_cache
 from importlib.resources import files
 from typing import Literal, cast, get_args
 
@@ -83,6 +83,7 @@ WORN: tuple[str, ...] = ("front", "back")
 _FIRST = ("facing", "lining", "interfacing")
 
 
+@lru_cache(maxsize=1024)  # a piece is made anew with every line that is drawn on it
 def piece_role(*words: str) -> tuple[PieceRole, Worn]:
     """(role, where it is worn) that the trade words in a piece's name and title give; empty where there is none.
 
@@ -98,6 +99,7 @@ def piece_role(*words: str) -> tuple[PieceRole, Worn]:
     return cast("PieceRole", role), worn
 
 
+@lru_cache(maxsize=1024)
 def edge_role(*words: str) -> EdgeRole:
     """The role that the trade words in an edge's name, and in how people say it, give: a hem where any word says so
     ("top hem"), else the last of them ("left side").

@@ -1,8 +1,8 @@
 """Corner truth: where a seam ends, the line that crosses it should run on smoothly.
 
 Two edges are laid together along their seam, darts and pleats folded shut. At its end the two inside angles should add
-up to a straight one (common practice, no source). Where a facing is sewn to the garment it is turned to lie on it, so
-there the two corners should be alike.
+up to a straight one (common practice, no source). A facing, a lining or the inner side of a band is turned to lie on
+what it is sewn to, so there the two corners should be alike.
 """
 
 from __future__ import annotations
@@ -19,12 +19,16 @@ from kit.piece.piece import Piece
 from kit.sewing.named import edge_of
 from kit.sewing.operations.facings import AttachFacing
 from kit.sewing.operations.joined import Seam
+from kit.sewing.operations.turned import SeamToTurn
 from kit.sewing.order import operations
 from kit.sewing.run import Run
 from kit.sewing.seam_walk import Walk, as_sewn, drawn, walk_folded
 
 TRUE_ANGLE = 3.0
 """Degrees by which the line may bend (common practice, no source)."""
+
+TURNED = (AttachFacing, SeamToTurn)
+"""After these the two pieces lie on one another."""
 
 Sewn = frozenset[frozenset[tuple[str, str]]]
 
@@ -60,8 +64,12 @@ class Kink:
             )
             do = message("proof.corner_facing_do")
         else:
+            # A seam between the two halves of a piece has the same edges on both sides of it; a tube closed by a seam
+            # of its own has two.
+            same = (a.name, self.one.beside) == (b.name, self.other.beside)
+            halves = "_halves" if same and set(self.walk.a.edges) == set(self.walk.b.edges) else ""
             what = message(
-                "proof.corner_point" if self.degrees > 0 else "proof.corner_dip",
+                f"proof.corner_{'point' if self.degrees > 0 else 'dip'}{halves}",
                 edge=first,
                 piece=one,
                 other_edge=second,
@@ -99,7 +107,7 @@ def kinks(pattern: Pattern) -> tuple[Kink, ...]:
         except KitError:
             continue  # told by the sewing order or the outlines
         for walk, end in ends:
-            kink = _kink(record, walk, end, sewn, isinstance(operation, AttachFacing))
+            kink = _kink(record, walk, end, sewn, isinstance(operation, TURNED))
             if kink is not None:
                 key = frozenset(
                     (run.piece.name, corner.before, corner.after)

@@ -25,6 +25,7 @@ WINDOW = 50.0  # mm of stitch line over which the sharpest part of a curve is ta
 _STEP = 2.5
 _ALIKE = 1e-9
 """Radians by which a turn must be sharper than one before it: along a round all are alike but for the last bit."""
+_TOLD = 0.5  # mm over the whole edge below which a difference is not told
 
 
 @dataclass(frozen=True)
@@ -148,8 +149,10 @@ def fit_findings(piece: Piece, fit: CurvedFit) -> list[Diagnostic]:
     long = fit.sharp_share > 0
     hem = fit.turning.hem
     known = math.isfinite(fit.sharp_share)
+    # A hem that waves may be long in one place and short in another: its whole is then nothing to tell of.
+    there = known and fit.surplus * (1 if long else -1) < _TOLD
     what = message(
-        f"proof.fold_{'longer' if long else 'shorter'}{'' if known else '_by_far'}",
+        f"proof.fold_{'longer' if long else 'shorter'}{'' if known else '_by_far'}{'_there' if there else ''}",
         depth=measured(fit.depth, "allowance"),
         edge=named_edge(fit.edge),
         surplus=measured(abs(fit.surplus)),

@@ -62,11 +62,12 @@ def _faults(piece: Piece, dart: DoubleDart) -> list[Diagnostic]:
 
 
 def never_sewn(pattern: Pattern, state: State) -> list[Diagnostic]:
-    """Those that are drawn and that no operation sews, on whichever half."""
+    """Those that are drawn and that no operation sews, on whichever half. A lining has them from the piece it lines and
+    hangs wide where they stay open, as one cut with ease does: that is told and stops nothing."""
     return [
         Diagnostic(
             "never_folded",
-            "error",
+            "warning" if piece.role == "lining" else "error",
             message("proof.never_sewn", fold=dart.label),
             piece.title,
             can=message("proof.never_folded_do", call=f"make.double_dart({piece.name}.{dart.mark.name})"),

@@ -36,8 +36,10 @@ def notches(pattern: Pattern) -> list[Diagnostic]:
 
 
 def _places(run: Folded) -> list[tuple[float, str]]:
-    """(mm along the run as sewn, edge) of its notches."""
-    notches = [notch for notch in run.piece.notches if notch.edge in run.edges]
+    """(mm along the run as sewn, edge) of its notches, but for those between which its own fullness lies: the edge it
+    is sewn to has none there."""
+    own = {(mark.edge, at) for mark in run.piece.marks if mark.kind == "line" for at in (mark.start, mark.end)}
+    notches = [n for n in run.piece.notches if n.edge in run.edges and (n.edge, n.distance) not in own]
     found = [(run.sewn(notch.edge, notch.distance), notch.edge) for notch in notches]
     return [(at, edge) for at, edge in found if at is not None]
 

@@ -104,6 +104,15 @@ def reaches(
         yield _moved(parameter, again, body, now[parameter.name], Scale(left, system), samples)
 
 
+def stands_wrong(definition: Definition, body: Body, values: Mapping[str, float]) -> str:
+    """What is wrong with a lesson at its own `values`, or with the body; "" when they are sound."""
+    try:
+        again = Reworking(_patient(definition.fitted(body)), body, values)
+    except KitError as error:
+        return str(error)
+    return trouble_of(again.pattern, again.refused)
+
+
 def _patient(definition: Definition) -> Definition:
     """With more time for each draft: nobody waits for one, and a machine that is busy makes no value wrong."""
     return replace(definition, time_limit=max(definition.time_limit, min(_PATIENCE * definition.time_limit, LONGEST)))

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from dataclasses import replace
 
 from kit.diagnostic import Diagnostic, Told, list_of, message
@@ -9,6 +10,8 @@ from kit.errors import KitError, nearest
 from kit.lesson.pattern import Pattern, SewRecord, StepRecord
 from kit.placeholder import names
 from kit.wording.needs import named_by, need_told, tools_said
+
+_BRACED = re.compile(r"\{\w+(:\w+)?\}")
 
 
 def placeholders(pattern: Pattern) -> list[Diagnostic]:
@@ -55,7 +58,8 @@ def start(pattern: Pattern) -> list[Diagnostic]:
 
 
 def notions(pattern: Pattern) -> list[Diagnostic]:
-    """Things the sewing uses up that the lesson's notions do not list, and things listed for nothing."""
+    """Things the sewing uses up that the lesson's notions do not list, things listed for nothing, and names in braces,
+    which the list prints as they are typed."""
     listed = " ".join(pattern.lesson.notions).lower()
     wanted = {need for record in pattern.sewing for operation in record.operations for need in operation.notions}
     if any(piece.cut.interfacing or piece.cut.cloth == "interfacing" for piece in pattern.pieces):
@@ -70,6 +74,17 @@ def notions(pattern: Pattern) -> list[Diagnostic]:
         )
         for need in sorted(wanted)
         if not any(word in listed for word in named_by(need))
+    ]
+    found += [
+        Diagnostic(
+            "notion_braces",
+            "warning",
+            message("proof.notion_braces", notion=text),
+            message("proof.where_notions"),
+            can=message("proof.notion_braces_do"),
+        )
+        for text in pattern.lesson.notions
+        if _BRACED.search(text)
     ]
     if pattern.sewing:
         found += _spare(pattern, wanted)

@@ -7,6 +7,7 @@ from kit.lesson.pattern import Pattern
 from kit.piece.allowance import cut_width
 from kit.piece.piece import Piece
 from kit.piece.rectangle import MeasuredSpot, Rectangle, rectangle
+from kit.prose.on_one_half import marks_on_one_half, on_half
 from kit.units import System, both
 from kit.wording.lists import strung
 from kit.wording.names import edge_label
@@ -51,11 +52,14 @@ def measured_marks(piece: Piece, pattern: Pattern) -> tuple[str, ...]:
     for (kind, edge, start), at in notches.items():
         values = {"edge": named(edge), "at": strung(at), "count": len(at), "start": named(start)}
         said.append(say(f"paper.measures_{kind}", values))
-    return (*said, *(_told(spot, piece, system) for spot in found.spots if spot.kind not in ("notch", "double")))
+    halves = marks_on_one_half(pattern)
+    sides = {mark.label: halves.get((piece.name, mark.name)) for mark in piece.marks}
+    marks = [spot for spot in found.spots if spot.kind not in ("notch", "double")]
+    return (*said, *(_told(spot, on_half(spot.said, piece, sides.get(spot.said)), piece, system) for spot in marks))
 
 
-def _told(spot: MeasuredSpot, piece: Piece, system: System) -> str:
-    values = {"mark": spot.said, "start": edge_label(piece.edge(spot.start)), "at": both(spot.at, system)}
+def _told(spot: MeasuredSpot, mark: str, piece: Piece, system: System) -> str:
+    values = {"mark": mark, "start": edge_label(piece.edge(spot.start)), "at": both(spot.at, system)}
     if spot.edge:
         values["edge"] = edge_label(piece.edge(spot.edge))
     values |= {"to": both(spot.to, system), "up": both(spot.up, system)}

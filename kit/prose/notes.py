@@ -10,6 +10,7 @@ from typing import TYPE_CHECKING
 
 from kit.body.body import NOBODY
 from kit.language import alphabetical, keys, say
+from kit.wear.needs import is_child
 from kit.wording.needs import listed_as
 
 if TYPE_CHECKING:
@@ -38,7 +39,10 @@ _ALWAYS = ("rotary", "scissors", "flame")
 
 def cautions(pattern: Pattern) -> list[Caution]:
     """The usual cautions for what this lesson does, in a fixed order, then the lesson's own, then the one that
-    defers to local rules. Cutting and loose clothing always count; cords when there are strips."""
+    defers to local rules. Cutting and loose clothing always count; cords when there are strips, and where the body is
+    a child's, what the standards ask of them there: EN 14682 (up to 14 years; hood and neck, waist, lower hem, sleeves
+    and the rest, tied belts among it) and ASTM F1816 (hood and neck, waist, lower edge), both by their published
+    scopes, Tukes, "Cords and drawstrings on children's clothing", and the US CPSC's page on 16 CFR 1120."""
     known = keys("caution")
     wanted = set(_ALWAYS if pattern.body != NOBODY else _ALWAYS[:2])  # loose sleeves: what is drawn on a body is worn
     for record in pattern.sewing:
@@ -47,8 +51,12 @@ def cautions(pattern: Pattern) -> list[Caution]:
             wanted.update({"pins"} & set(operation.tools))
     if pattern.strips:
         wanted.add("cords")
-    own = [text for text in pattern.lesson.cautions if text not in known]
     wanted.update(text for text in pattern.lesson.cautions if text in known)
+    if "cords" in wanted and is_child(pattern.body):
+        wanted.add("cords_child")
+    if "cords_child" in wanted:
+        wanted.discard("cords")
+    own = [text for text in pattern.lesson.cautions if text not in known]
     found = [Caution(key, say(f"caution.{key}"), say(f"caution_text.{key}")) for key in known if key in wanted]
     found += [Caution("", "", text) for text in own]
     return [*found, Caution("local", "", say("caution_local.text"))]

@@ -14,7 +14,7 @@ from kit.prose.phrases import phrase, say, word
 from kit.rulers import adds_up, reading
 from kit.sewing.cut import Cut
 from kit.sewing.marked import Place
-from kit.sewing.named import gathered, length_on, lengths_on, part_of, spot_on
+from kit.sewing.named import gathered, length_on, lengths_on, part_of, spot_on, spots_on
 from kit.sewing.operation import Operation, Sentence
 from kit.sewing.run import Chain, Run
 from kit.units import Style, System, both, marked
@@ -31,6 +31,7 @@ from kit.wording.names import (
     title_said,
 )
 
+SERIES = 3  # numbered marks in a row from which on the first and the last are named
 TOTAL = "total"
 """The place of a sentence that holds the whole of an operation's parts."""
 _STYLES: dict[str, Style] = {
@@ -105,7 +106,7 @@ def _worded(pattern: Cut, name: str, given: tuple[Any, str], system: System) -> 
     if kind == "measured":
         return spot_said(length_on(pattern, *value), system)
     if kind == "spots":
-        return spots_said(lengths_on(pattern, *value), system)
+        return spots_said(spots_on(pattern, *value), system)
     if kind == "stretch":
         return stretch_said(lengths_on(pattern, *value), system)
     if kind == "piece":
@@ -115,7 +116,7 @@ def _worded(pattern: Cut, name: str, given: tuple[Any, str], system: System) -> 
     if kind == "names":
         return listed([str(name) for name in value])
     if kind == "mark":
-        return listed([_mark_said(pattern, place) for place in value])
+        return listed(marks_said(pattern, value))
     raise KitError(f"'{name}' is of the unknown kind '{kind}'.")
 
 
@@ -186,8 +187,45 @@ def _places(pattern: Cut, runs: Sequence[Run]) -> list[str]:
     return found
 
 
-def _mark_said(pattern: Cut, place: Place) -> str:
+def marks_said(pattern: Cut, places: Sequence[Place]) -> list[str]:
+    """Marks as they are said one by one: of many that are numbered one after another the first and the last, and where
+    some are on one half and others on both, which these are."""
+    halves = [place.side is not None for place in places if len(pattern.piece(place.piece).sides) == 2]
+    mixed = any(halves) and not all(halves)
+    found: list[str] = []
+    for row in _in_series(places):
+        label = row[0].mark.label
+        if len(row) > 1:
+            stem, first, last = numbered(label)[0], numbered(label)[1], numbered(row[-1].mark.label)[1]
+            label = phrase("numbered_row", name=stem, first=str(first), last=str(last))
+        found.append(_mark_said(pattern, row[0], label, both=mixed))
+    return found
+
+
+def numbered(label: str) -> tuple[str, int]:
+    """A label's words and its number; 0 where it has none."""
+    words, _, number = label.rpartition(" ")
+    return (words, int(number)) if words and number.isdecimal() else (label, 0)
+
+
+def _in_series(places: Sequence[Place]) -> list[list[Place]]:
+    """Marks of one piece and half that are numbered one after another in a row, if they are several enough; the others
+    each alone."""
+    rows: list[list[Place]] = []
+    for place in places:
+        last = rows[-1][-1] if rows else None
+        (words, number), before = numbered(place.mark.label), numbered(last.mark.label) if last else ("", 0)
+        follows = last is not None and (last.piece, last.side) == (place.piece, place.side)
+        if follows and number and before == (words, number - 1):
+            rows[-1].append(place)
+        else:
+            rows.append([place])
+    return [part for row in rows for part in ([row] if len(row) >= SERIES else [[place] for place in row])]
+
+
+def _mark_said(pattern: Cut, place: Place, label: str, *, both: bool) -> str:
     title, side = title_said(pattern.piece(place.piece).title), _half(pattern, place)
     if side:
-        return phrase("place_on_side", edge=place.mark.label, side=word(side), piece=title)
-    return phrase("place", edge=place.mark.label, piece=title)
+        return phrase("place_on_side", edge=label, side=word(side), piece=title)
+    said = phrase("place", edge=label, piece=title)
+    return phrase("on_both_halves", place=said) if both and len(pattern.piece(place.piece).sides) == 2 else said

@@ -7,16 +7,18 @@ ruler shows, and offsets are taken from the rounded points, so that errors do no
 
 from __future__ import annotations
 
+import math
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, replace
 from typing import Literal
 
 from kit.geometry import Path, Point
-from kit.geometry.guide import GuideCurve, GuidePoint, guide_points, on_ruler
+from kit.geometry.guide import MARK, GuideCurve, GuidePoint, guide_points, on_ruler
 from kit.language import called, say, says
 from kit.lesson.pattern import Pattern, StepRecord
 from kit.piece.dart import darts_lying, legs
 from kit.piece.piece import Edge, Mark, Notch, Piece, Strip
+from kit.rulers import reading
 from kit.units import System, show
 from kit.wording.lists import listed
 from kit.wording.names import edge_said
@@ -25,6 +27,8 @@ Kind = Literal["rule", "curve", "trim", "trace"]
 _LETTERS = "ABCDEFGHJKLMNPQRSTUVWXYZ"  # no I, no O: O is where the two lines cross
 _SAME = 0.05
 _NAMED = 0.6
+_NEAR = 1.0
+"""How far a point may lie from its place so that its number is the printed one, mm."""
 
 
 @dataclass(frozen=True)
@@ -229,7 +233,13 @@ class _Desk:
     # ---- points -------------------------------------------------------------------------------------------
 
     def _pin(self, p: Point) -> Point:
-        return Point(on_ruler(p.x, self.system), on_ruler(p.y, self.system))
+        return Point(self._as_read(p.x), self._as_read(p.y))
+
+    def _as_read(self, value: float) -> float:
+        """Where a ruler shows what the booklet prints for `value`, where that is near enough to draw by: 38 cm are
+        15 in there and here, not 14 15/16. Longer lengths are printed rounder than a draft may be."""
+        printed = math.copysign(reading(abs(value), self.system)[self.system] * MARK[self.system], value)
+        return printed if abs(printed - value) <= _NEAR + 1e-9 else on_ruler(value, self.system)
 
     def letter(self, place: Point, name: str = "") -> str:
         """The letter of a place on the piece; a new one is added to the points to mark."""
@@ -243,7 +253,7 @@ class _Desk:
             across = self._cell(at.x, "right", "left", "on_upright")
             above = self._cell(at.y, "up", "down", "on_level")
             said = {"letter": letter, "across": across, "above": above}
-            key_ = "named_point" if name else "point"
+            key_ = ("named_point" if name else "point") + ("" if any(key) else "_at_origin")
             words = say(f"worksheet.{key_}", {**said, "name": name} if name else said)
             known[key] = SheetPoint(letter, name, at, across, above, words)
             self.fresh.append(known[key])
@@ -298,11 +308,16 @@ class _Desk:
                 found.append(self._taken("trim", edge, label, curve.path, kept, {}))
             elif curve.is_straight:
                 said = {"edge": _capital(label), "start": start, "end": end}
-                words = say("worksheet.rule", said, length=show(curve.path.length, self.system))
+                words = say("worksheet.rule", said, length=show(self._ruled_length(curve.path), self.system))
                 found.append(SheetLine("rule", edge, label, start, end, words))
             else:
                 found.append(self._curve(label, edge, start, end, _ruled(curve, self.system)))
         return found
+
+    def _ruled_length(self, path: Path) -> float:
+        """How long the line is: a level or upright one, as far as the numbers of its two ends lie apart."""
+        way = self._pin(path.end) - self._pin(path.start)
+        return way.length if min(abs(way.x), abs(way.y)) < 1e-6 else path.length
 
     def _curve(self, label: str, edge: str, start: str, end: str, curve: GuideCurve) -> SheetLine:
         rows = tuple((show(p.along, self.system), self._off(p.up)) for p in curve.points)

@@ -129,8 +129,18 @@ def entries() -> Mapping[str, VerbEntry]:
 @cache
 def trade_words() -> Mapping[str, tuple[str, ...]]:
     """What one may want to do, in the words of the trade, and the keys of the entries that do it."""
-    read = tomllib.loads((_DATA / "trade_words.toml").read_text(encoding="utf-8"))
-    return {words: tuple(keys) for words, keys in read.items()}
+    return {words: tuple(keys) for words, keys in _trade_words().items() if words != "offered"}
+
+
+@cache
+def offered_words() -> Mapping[str, tuple[str, ...]]:
+    """The same for what a lesson or the kit itself offers ("kit.read_chart"), where no verb is meant."""
+    return {words: tuple(keys) for words, keys in _trade_words()["offered"].items()}
+
+
+@cache
+def _trade_words() -> Mapping[str, Any]:
+    return tomllib.loads((_DATA / "trade_words.toml").read_text(encoding="utf-8"))
 
 
 @dataclass(frozen=True)

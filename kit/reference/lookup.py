@@ -15,15 +15,17 @@ from kit.body.measures import MEASUREMENTS
 from kit.diagnostic import list_of, message
 from kit.errors import KitError
 from kit.lesson.lesson import Lesson
-from kit.reference.entry import VerbEntry, entries, trade_words
+from kit.reference.entry import VerbEntry, entries, offered_words, trade_words
 
 _NEAR = 4
+_WHOLE = 3  # letters of a word that is not the beginning of another
 
 
 @dataclass(frozen=True)
 class Found:
     """What was found for a `topic`: `entries` of that name; `wanted`, uses of the trade that speak of it, each with
-    its entries; `offered`, what a lesson or the kit itself has of that name ("lesson.length" -> function or class)."""
+    its entries or what is offered for it; `offered`, what a lesson or the kit itself has of that name ("lesson.length"
+    -> function or class)."""
 
     topic: str
     entries: tuple[VerbEntry, ...] = ()
@@ -51,6 +53,7 @@ def look_up(topic: str) -> Found:
         }
     wanted = {words: keys for words, keys in trade_words().items() if _speaks(words, asked)}
     wanted = {words: keys for words, keys in wanted.items() if not {one.key for one in named} & set(keys)}
+    wanted |= {words: keys for words, keys in offered_words().items() if _speaks(words, asked)}
     if not asked or not (named or offered or wanted):
         raise _unknown(topic)
     return Found(topic, named, wanted, offered)
@@ -78,9 +81,12 @@ def _words(text: str) -> list[str]:
 
 
 def _speaks(words: str, asked: str) -> bool:
-    """Whether a use of the trade speaks of all that is asked for."""
+    """Whether a use of the trade speaks of all that is asked for; three letters are a whole word, so that ties are
+    no tiers."""
     said = _words(words)
-    return bool(asked) and all(any(one.startswith(word) for one in said) for word in _words(asked))
+    return bool(asked) and all(
+        any(one == word or (len(word) > _WHOLE and one.startswith(word)) for one in said) for word in _words(asked)
+    )
 
 
 def _unknown(topic: str) -> KitError:

@@ -23,7 +23,15 @@ from kit.sewing.rules import Rule
 
 GAP = "\N{HORIZONTAL ELLIPSIS}"
 _DEPTH = 3
-_PLACES = {"place": "edge", "edge": "edge", "edges": "edges", "piece": "piece", "pieces": "pieces", "strip": "strip"}
+_PLACES = {
+    "place": "edge",
+    "edge": "edge",
+    "edges": "edges",
+    "piece": "piece",
+    "pieces": "pieces",
+    "strip": "strip",
+    "tube": "casing",
+}
 _ROOMS = ("kit.lesson.", "kit.sewing.", "kit.piece.")
 _OF_ALL = frozenset({"distance", "edge_name", "place_on", "point_on", "opened", "line_on", "near", "length", "freeze"})
 """What every verb reads its arguments with: a length without its unit, a name that is not there. It is said once, in

@@ -13,7 +13,7 @@ from kit.language import say
 from kit.lesson.lesson import Lesson
 from kit.reference.blocks import BLOCKS, FOR, block_text
 from kit.reference.entry import VerbEntry, entries, groups
-from kit.reference.lookup import look_up
+from kit.reference.lookup import look_up, offered_names
 from kit.reference.measurements import WORDS, measurements_text
 from kit.reference.verb_help import Verb, in_full
 
@@ -93,7 +93,7 @@ def _line(one: Callable[..., Any]) -> str:
 
 def _wanted_text(words: str, keys: Iterable[str]) -> str:
     every = entries()
-    lines = [f"  {key:24} {every[key].verb.line}" for key in keys]
+    lines = [f"  {key:24} {every[key].verb.line if key in every else _line(offered_names()[key])}" for key in keys]
     return "\n".join([say("reference.several", topic=words), *lines])
 
 

@@ -20,13 +20,14 @@ from kit.errors import KitError, known_near
 from kit.language import SOURCE, languages
 from kit.proof import prove
 
-NAMES = ("proof", "sizes", "words", "pictures", "ranges")
+NAMES = ("proof", "notions", "sizes", "words", "pictures", "ranges")
 """What can be waived."""
 _IMAGE = re.compile(r"<img\b[^>]*>", re.IGNORECASE)
 _DRAWN = re.compile(r"<svg\b[^>]*>(?:\s*<title\b[^>]*>([^<]*)</title>)?", re.IGNORECASE)
 _ALT = re.compile(r"""\balt\s*=\s*(?:"([^"]*)"|'([^']*)')""", re.IGNORECASE)
 _SOURCE = re.compile(r"""\bsrc\s*=\s*["']([^"']{0,60})""", re.IGNORECASE)
 _QUIET = re.compile(r"""\b(?:aria-hidden\s*=\s*["']true|role\s*=\s*["'](?:presentation|none))""", re.IGNORECASE)
+_NOTIONS = ("notion_missing", "notion_count", "notion_length")
 _MOST = 6  # reasons of one kind that are told
 
 
@@ -91,15 +92,18 @@ def _few(name: str, found: Iterable[tuple[str, str]]) -> Iterator[Reason]:
 
 
 def proof_reasons(given: Handover) -> Iterator[Reason]:
-    """Errors of the proof, in the size that is drawn and in every other."""
+    """Errors of the proof, in the size that is drawn and in every other; and notions that the list does not have, or
+    has too few or too short: whoever buys by it stands at the machine without a button."""
     every = {pattern.body.name: pattern for pattern in (given.pattern, *given.sizes)}
-    found: dict[tuple[str, str], list[str]] = {}
+    found: dict[str, dict[tuple[str, str], list[str]]] = {"proof": {}, "notions": {}}
     for size, pattern in every.items():
         for finding in prove(pattern):
-            if finding.level == "error":
+            name = "notions" if finding.code in _NOTIONS else "proof" if finding.level == "error" else ""
+            if name:
                 where = f"{finding.where}: " if finding.where else ""
-                found.setdefault((f"{where}{finding.what}", finding.do), []).append(size)
-    yield from _few("proof", ((f"In {_sizes(sizes, len(every))}: {what}", do) for (what, do), sizes in found.items()))
+                found[name].setdefault((f"{where}{finding.what}", finding.do), []).append(size)
+    for name, told in found.items():
+        yield from _few(name, ((f"In {_sizes(at, len(every))}: {what}", do) for (what, do), at in told.items()))
 
 
 def _sizes(names: Sequence[str], of: int) -> str:

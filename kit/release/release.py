@@ -24,7 +24,6 @@ from kit.atomic import make_folder
 from kit.booklet.asked_draft import AskedDraft
 from kit.booklet.asked_forms import EPUB, HTML, AskedForms, asked_forms
 from kit.booklet.audience import Audience
-from kit.booklet.build import SHEET, Stages, Writing
 from kit.booklet.buying import Shopping, shopping
 from kit.booklet.fetch import LessonFolder
 from kit.booklet.forms import FORMS, SCREEN
@@ -33,7 +32,9 @@ from kit.booklet.moment import moment_of
 from kit.booklet.own_language import spoken
 from kit.booklet.ranged import Ranges, ranges_of
 from kit.booklet.run_notebook import Ran, read_notebook, run_notebook
+from kit.booklet.stages import Stages
 from kit.booklet.theme_file import read_theme
+from kit.booklet.writing import SHEET, Writing
 from kit.cloth.kept_lays import Kept
 from kit.diagnostic import reading
 from kit.errors import KitError

@@ -7,6 +7,8 @@ from collections.abc import Mapping, Sequence
 from pathlib import Path
 from typing import Any
 
+from kit.forgetting import forget
+from kit.page.drafts import Drafts
 from kit.page.engine import Answer, Engine
 from kit.page.exercises import Exercises
 
@@ -35,13 +37,16 @@ class RoomEngine(Engine):
         return made
 
     def forget(self) -> None:
-        """Nothing of the last setting stays: neither its draft nor its body."""
+        """Nobody is answered with the last setting, and of a body that somebody typed nothing stays. A draft for a size
+        of the chart is kept, to follow a slider sooner."""
         own = self._last is not None and self._last.setting.typed is not None
         body_of_theirs = self.lesson.body.name not in self.lesson.sizes.names and bool(self.lesson.measures)
         self._last = None
         self.lesson.sitting = self._opened_at
         if own or body_of_theirs:
             self._exercises = Exercises(self.lesson)
+            self._drafts = Drafts()
+            forget()
 
     def _outlines(self, asked: Mapping[str, Any]) -> Answer:
         pattern = self._worked(asked).pattern

@@ -13,7 +13,7 @@ from dataclasses import dataclass, field
 from typing import Any
 
 from kit.room import said
-from kit.room.makings import Makings, Wanted
+from kit.room.makings import AskedMaking, Makings
 from kit.room.rates import Clock
 from kit.room.seats import Seat, Seats
 from kit.room.workers import NoAnswer, TooMany, Workers
@@ -33,7 +33,7 @@ class Student:
 
     seat: Seat
     name: str = ""
-    hand: float = 0.0
+    hand: float = 0.0  # since when, by a clock that nobody sets: whose is up longest comes first
     may_look: bool = False
     report: said.Report = field(default_factory=said.Report)
     lines: list[Line] = field(default_factory=list)
@@ -64,7 +64,7 @@ def message(what: str, /, **told: Any) -> str:
 class Gathering:
     """The class. `seats` are those let in; `workers` work what a page cannot, `makings` make pages and booklets."""
 
-    def __init__(self, seats: Seats, workers: Workers, makings: Makings, clock: Clock = time.time) -> None:
+    def __init__(self, seats: Seats, workers: Workers, makings: Makings, clock: Clock = time.monotonic) -> None:
         self.seats, self.workers, self.makings, self._clock = seats, workers, makings, clock
         self.students: dict[str, Student] = {}
         self.boards: list[Line] = []
@@ -177,7 +177,7 @@ class Gathering:
                 await self._answer_last(f"student {seat.number}", line, told)
                 return
             case said.MakePages():
-                self.makings.want(Wanted(seat.number, dict(told.setting), told.paper, told.booklet))
+                self.makings.want(AskedMaking(seat.number, dict(told.setting), told.paper, told.booklet))
                 return
             case said.Cancel():
                 self.makings.cancel(seat.number)

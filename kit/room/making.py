@@ -42,7 +42,7 @@ def main(arguments: list[str]) -> int:
     try:
         line(done=_made(lesson, options, job, lambda key: line(doing=key)))
     except KitError as error:
-        line(failed=str(error))
+        line(failed=str(error).replace(f"{job['out']}{os.sep}", ""))  # where the teacher keeps it is nobody's business
         return 1
     except Exception as error:
         line(failed=type(error).__name__)

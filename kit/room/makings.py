@@ -36,7 +36,7 @@ _log = logging.getLogger(__name__)
 
 
 @dataclass(frozen=True)
-class Wanted:
+class AskedMaking:
     """What the student in seat `number` wants: pages of a `setting` on `paper`, and the `booklet` after them."""
 
     number: int
@@ -47,7 +47,7 @@ class Wanted:
 
 @dataclass
 class _Making:
-    wanted: Wanted
+    asked: AskedMaking
     part: str  # "pages" or "booklet"
     process: asyncio.subprocess.Process | None = None
     cancelled: bool = False
@@ -85,9 +85,9 @@ class Makings:
         """What was last made for that student."""
         return self._made.get(number)
 
-    def want(self, wanted: Wanted) -> None:
+    def want(self, asked: AskedMaking) -> None:
         """Put it in the queue. The student is told their place, or why not."""
-        number = wanted.number
+        number = asked.number
         if self.under(number):
             return  # one at a time; the page shows that it is under way
         if not self._often.setdefault(number, Bucket(*_OFTEN, self._clock)).take():
@@ -96,9 +96,9 @@ class Makings:
         if shutil.disk_usage(self.home).free < _LEFT:
             self._say(number, {"state": "refused", "why": "disk"})
             return
-        self._pages.append(_Making(wanted, "pages"))
-        if wanted.booklet:
-            self._booklets.append(_Making(wanted, "booklet"))
+        self._pages.append(_Making(asked, "pages"))
+        if asked.booklet:
+            self._booklets.append(_Making(asked, "booklet"))
         self._places()
         self._bell.set()
 
@@ -134,16 +134,16 @@ class Makings:
             _log.exception("A student could not be told.")
 
     def _of(self, number: int) -> list[_Making]:
-        return [each for each in (*self._under, *self._pages, *self._booklets) if each.wanted.number == number]
+        return [each for each in (*self._under, *self._pages, *self._booklets) if each.asked.number == number]
 
     def _places(self) -> None:
         """Tell everybody who waits how many are before them."""
         before = len(self._under)
-        seen = {each.wanted.number for each in self._under if not each.cancelled}
+        seen = {each.asked.number for each in self._under if not each.cancelled}
         for making in (*self._pages, *self._booklets):
-            if making.wanted.number not in seen:
-                self._say(making.wanted.number, {"state": "waiting", "place": before})
-            seen.add(making.wanted.number)
+            if making.asked.number not in seen:
+                self._say(making.asked.number, {"state": "waiting", "place": before})
+            seen.add(making.asked.number)
             before += 1
 
     # ---- one after another --------------------------------------------------------------------------------
@@ -176,18 +176,18 @@ class Makings:
     def _next(self) -> _Making | None:
         """Pages first. A student's booklet waits for their pages, and new pages for what was cancelled to be gone: both
         write into one folder."""
-        busy = {each.wanted.number for each in self._under}
+        busy = {each.asked.number for each in self._under}
         for lane in (self._pages, self._booklets):
             for making in lane:
-                if making.wanted.number not in busy:
+                if making.asked.number not in busy:
                     lane.remove(making)
                     return making
         return None
 
     async def _make(self, making: _Making) -> dict[str, Any]:
         """Do it in a process of its own. Gives {"done": ...} or {"failed": why}."""
-        wanted, loop = making.wanted, asyncio.get_running_loop()
-        out = self.folder(wanted.number)
+        asked, loop = making.asked, asyncio.get_running_loop()
+        out = self.folder(asked.number)
         out.mkdir(mode=0o700, parents=True, exist_ok=True)
         process = making.process = await asyncio.create_subprocess_exec(
             *(sys.executable, "-m", "kit.room.making", str(self.lesson), str(self.options)),
@@ -198,7 +198,7 @@ class Makings:
             start_new_session=True,
         )
         assert process.stdin is not None and process.stdout is not None
-        job = {"setting": wanted.setting, "paper": wanted.paper, "part": making.part, "out": str(out)}
+        job = {"setting": asked.setting, "paper": asked.paper, "part": making.part, "out": str(out)}
         last: dict[str, Any] = {}
         until = loop.time() + PATIENCE
         try:
@@ -209,7 +209,7 @@ class Makings:
             while line := await asyncio.wait_for(process.stdout.readline(), max(0.1, until - loop.time())):
                 last = json.loads(line)
                 if "doing" in last and not making.cancelled:
-                    self._say(wanted.number, {"state": "doing", "doing": last["doing"], "part": making.part})
+                    self._say(asked.number, {"state": "doing", "doing": last["doing"], "part": making.part})
         except (TimeoutError, ValueError, ConnectionError):
             last = {}
         finally:
@@ -220,10 +220,10 @@ class Makings:
         return last if "done" in last or "failed" in last else {"failed": ""}
 
     def _ended(self, making: _Making, told: Mapping[str, Any]) -> None:
-        number = making.wanted.number
+        number = making.asked.number
         if "failed" in told:
             # without pages there is no booklet either
-            self._booklets = [each for each in self._booklets if each.wanted.number != number]
+            self._booklets = [each for each in self._booklets if each.asked.number != number]
             self._say(number, {"state": "failed", "why": told["failed"], "made": self._made.get(number)})
             return
         done = told["done"]
@@ -239,7 +239,7 @@ class Makings:
             return
         when = datetime.now().strftime("%H:%M")
         self._made[number] = {"files": files, "who": done["who"], "when": when, "unsound": done["unsound"]}
-        more = any(each.wanted.number == number for each in (*self._booklets, *self._under))
+        more = any(each.asked.number == number for each in (*self._booklets, *self._under))
         self._say(number, {"state": "made", "more": more, "made": self._made[number]})
 
 

@@ -5,13 +5,13 @@ from __future__ import annotations
 import asyncio
 import json
 import logging
-import os
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 from pathlib import Path
 from typing import Any
 
 from kit.booklet.qr import qr_svg
+from kit.cores import usable_cores
 from kit.errors import KitError
 from kit.language import known_language, speaking
 from kit.room import said
@@ -57,7 +57,7 @@ class Running:
         self, prepared: Prepared, students: int, each: int = 0, workers: int = 0, tell: Callable[[str], None] = print
     ) -> None:
         self.prepared, self.students = prepared, students
-        facts, folder, cores = prepared.facts, prepared.folder, os.cpu_count() or 1
+        facts, folder, cores = prepared.facts, prepared.folder, usable_cores()
         lesson = folder / "lesson" / "lesson.ipynb"
         engine = folder / "page" / facts["edition"] / "engine.json"
         self._workers = Workers(command(str(lesson), str(engine)), workers or min(4, cores), tell=tell)

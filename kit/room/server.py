@@ -15,6 +15,7 @@ from collections import Counter
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 from datetime import datetime
+from itertools import count
 from pathlib import Path
 from typing import Any
 
@@ -136,8 +137,12 @@ def home_in(keep: Path | None, stack: contextlib.ExitStack) -> Path:
         return Path(stack.enter_context(tempfile.TemporaryDirectory(prefix="lessonkit-class-")))
     try:
         keep.mkdir(mode=0o700, parents=True, exist_ok=True)
-        made = keep.resolve() / datetime.now().strftime("class-%Y-%m-%d-%H%M%S")
-        made.mkdir(mode=0o700)
+        stamp = keep.resolve() / datetime.now().strftime("class-%Y-%m-%d-%H%M%S")
+        for again in count(1):  # two classes at once, or a clock that was set back
+            made = stamp if again == 1 else stamp.with_name(f"{stamp.name}-{again}")
+            with contextlib.suppress(FileExistsError):
+                made.mkdir(mode=0o700)
+                break
     except OSError as error:
         raise KitError(f"'{keep}' cannot be written ({error.strerror}).", where="--keep") from None
     return made

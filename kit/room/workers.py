@@ -198,20 +198,25 @@ class Workers:
         """Wait for one task and do it; False when the worker has to be replaced."""
         task = await self._next()
         assert process.stdin is not None and process.stdout is not None
-        if not task.again and (process.returncode is not None or process.stdout.at_eof()):
-            # it died while nobody asked: whoever comes next is not to blame
-            task.again = True
-            (self._slow if task.slow else self._quick).put_back(task)
-            self._free(task)
-            return False
+        died = False
         try:
             process.stdin.write(task.text.encode("utf-8") + b"\n")
             await process.stdin.drain()
             said = await asyncio.wait_for(process.stdout.readline(), self.patience * (_SLOW if task.slow else 1))
-        except (TimeoutError, ConnectionError, ValueError):  # ValueError: an answer that is too long
+            died = not said.endswith(b"\n")
+        except ConnectionError:
+            said, died = b"", True
+        except (TimeoutError, ValueError):  # ValueError: an answer that is too long
             said = b""
         finally:
             self._free(task)
+        if died and not task.again:
+            # It may have died while nobody asked, and nothing tells which of the two came first. Whoever comes next is
+            # not to blame: another worker is asked once more.
+            task.again = True
+            (self._slow if task.slow else self._quick).put_back(task)
+            self._bell.set()
+            return False
         if not said.endswith(b"\n"):
             self._put_off(task.who)
             if not task.answer.done():

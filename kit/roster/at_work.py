@@ -125,6 +125,9 @@ class _Maker:
         from kit.booklet.compose import compose
         from kit.booklet.forms import FORMS
         from kit.booklet.html import to_html
+        from kit.booklet.typesetter import load_typesetter
+
+        load_typesetter()
         from kit.booklet.render import to_pdf
 
         folder, form = LessonFolder(self._folder), FORMS[self._order.booklet]

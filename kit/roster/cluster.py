@@ -47,6 +47,15 @@ def made_there(order: str, task: Task) -> MadeSet | KitError:
     raise AssertionError
 
 
+def _not_made(error: Exception, *, lost: bool) -> KitError:
+    """Why there is no set, where that is nothing of the lesson's; `lost`: the scheduler does not answer any more."""
+    if lost:
+        do = "See that scheduler and network are there again, and run the same command once more: what is made stands."
+        return KitError("the connection to the scheduler was lost before this set was made.", do=do)
+    what = " ".join(f"{type(error).__name__}: {error}".split())[:200]
+    return KitError(f"no worker could make this set ({what}).", do="Run the same command again.")
+
+
 @contextmanager
 def cluster(order: Order, scheduler: str, *, patience: str = "60s") -> Iterator[Makes]:
     """Inside the block: what makes the sets of tasks on the cluster whose scheduler is at `scheduler`, such as
@@ -83,8 +92,7 @@ def cluster(order: Order, scheduler: str, *, patience: str = "60s") -> Iterator[
             try:
                 yield task, future.result()
             except Exception as error:
-                what = " ".join(f"{type(error).__name__}: {error}".split())[:200]
-                yield task, KitError(f"no worker could make this set ({what}).", do="Run the same command again.")
+                yield task, _not_made(error, lost=client.status != "running")
             future.release()
 
     try:

@@ -8,7 +8,6 @@ from __future__ import annotations
 
 import hashlib
 import json
-import os
 from collections.abc import Callable
 from dataclasses import dataclass
 from pathlib import Path
@@ -17,6 +16,7 @@ from typing import Any
 
 from kit.atomic import make_folder, write_atomically
 from kit.booklet.bodies import Unit, read_people, told_columns
+from kit.cores import usable_cores
 from kit.errors import KitError
 from kit.language import language, say, speaking
 from kit.roster.local import local
@@ -112,7 +112,7 @@ def _makes(order: Order, scheduler: str, workers: int, progress: Callable[[str],
         from kit.roster.cluster import cluster
 
         return cluster(order, scheduler)
-    return local(order, workers or os.cpu_count() or 1, progress)
+    return local(order, workers or usable_cores(), progress)
 
 
 def _record(folder: Path, task: Task) -> dict[str, Any] | None:

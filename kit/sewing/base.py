@@ -12,23 +12,24 @@ rows has its `stages` (`kit.sewing.stage`) and can be begun, left and finished (
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Callable, Iterable, Iterator
 from dataclasses import dataclass, replace
 from itertools import chain
-from typing import Any, ClassVar
+from typing import Any, ClassVar, NamedTuple
 
 from kit.diagnostic import Diagnostic
 from kit.piece.piece import Side
 from kit.piece.role import PieceRole
 from kit.sewing.cut import Cut
 from kit.sewing.fields import Asked, Reads, filling, reads_of
+from kit.sewing.joined_lengths import sewn_length
 from kit.sewing.marked import Place
 from kit.sewing.outcome import Closing, Effect, Fact, How, Outcome, Uses
 from kit.sewing.rules import Of, Rule, broken
 from kit.sewing.run import Run
 from kit.sewing.scene import Scene
 from kit.sewing.scenes import Seen
-from kit.sewing.sentence import Also, Keys, Say, Sentence, Telling
+from kit.sewing.sentence import Also, Keys, Said, Say, Sentence, Telling
 from kit.sewing.spans import Span, neighbours, sides_of, spans
 from kit.sewing.stage import Stage
 from kit.sewing.state import State
@@ -36,49 +37,82 @@ from kit.sewing.state import State
 Words = tuple[str, ...]
 Rules = tuple[Rule, ...]
 """The types of `tools` and its like, and of `rules`: written in a class that others build on."""
+Amounts = tuple[tuple[str, str, str], ...]
 MINDS = {"machine": "needle", "iron": "iron", "scissors": "scissors"}
 """Tool: what to mind with it."""
+LOCKSTITCH, THREAD = "301", ("thread",)
+"""What a machine sews unless another stitch is told, and what it or a needle uses up."""
+
+
+class Brings(NamedTuple):
+    """One `part` of an operation's effect, by its name in `Effect`, as a function of (operation, pattern)."""
+
+    part: str
+    of: Callable[[Any, Cut], Any]
+
+
+Changes = tuple[Brings, ...]
+
+
+class Work(NamedTuple):
+    """The minutes an operation takes a learner (common practice, no source): `start` to set up, `metre` for each metre
+    sewn, `each` for every half of the runs and marks; all along its runs, or as they are sewn along the field `of`."""
+
+    start: float
+    metre: float | Callable[[Any], float] = 0.0
+    each: float = 0.0
+    of: str = ""
 
 
 @dataclass(frozen=True, kw_only=True)
 class Operation:
     """Base of all operations. `kind` is the key by which sentences and pictures know it; `called` its name in refusals
     (else `kind`); `seam_class` its ISO 4916 class and `stitch_type` its ISO 4915 stitch, from memory and only where
-    sure; `cautions`, `tools` and `notions` are keys of templates/language (what to mind follows from the tools, unless
-    it is told); `crosses`: a seam that runs into it must have been pressed.
+    sure; `cautions`, `tools` and `notions` are keys of templates/language (what to mind, the stitch and the thread
+    follow from the tools, unless they are told); `crosses`: a seam that runs into it must have been pressed.
 
     `says` and `why` are its sentences in order: keys of its own family in templates/language ("press" is
-    `<kind>-press`), fields in braces put in ("why_{corners}"). `gives`, `undoes` and `wanted` are facts: those that
-    hold from now on, hold no longer, must hold once the garment is finished. `rules`: what must hold before, and what
-    must not. `stages`: of one that can be left in between; its `says` are then theirs, and `lastly` is said after each
-    part of it. `work`: the minutes it takes a learner to set up and for each metre sewn (common practice, no source).
-    `also`: what fills its sentences besides its fields; a class adds to those of the class it is built on. `pictures`:
-    what is shown of it."""
+    `<kind>-press`), fields in braces put in ("why_{corners}"); that one `why` is told is usual, and () where it needs
+    none. `gives`, `undoes` and `wanted` are facts: those that hold from now on, hold no longer, must hold once the
+    garment is finished. `rules`: what must hold before, and what must not. `stages`: of one that can be left in
+    between; its `says` are then theirs, and `lastly` is said after each part of it. `work`: the minutes it takes.
+    `joined`: the fields whose runs it joins, pair by pair. `amounts`: what it uses up, as (notion, the field or method
+    that says how much, "length" in mm or "count"). `changes`: the parts of its effect that no field tells. `also`: what
+    fills its sentences besides its fields. A class adds its own to `changes` and `also` of those it is built on.
+    `pictures`: what is shown of it."""
 
     kind: ClassVar[str] = ""
     called: ClassVar[str] = ""
     seam_class: ClassVar[str] = ""
-    stitch_type: ClassVar[str] = "301"
+    stitch_type: ClassVar[str] = LOCKSTITCH
     cautions: ClassVar[Words] = ("needle",)
     tools: ClassVar[Words] = ("machine", "pins")
-    notions: ClassVar[Words] = ("thread",)
+    notions: ClassVar[Words] = THREAD
     crosses: ClassVar[bool] = False
     says: ClassVar[Keys] = ()
     lastly: ClassVar[Keys] = ()
-    why: ClassVar[Keys] = ()
+    why: ClassVar[Keys] = ("why",)
     gives: ClassVar[tuple[Of, ...]] = ()
     undoes: ClassVar[tuple[Of, ...]] = ()
     wanted: ClassVar[tuple[Of, ...]] = ()
     rules: ClassVar[Rules] = ()
     stages: ClassVar[tuple[Stage, ...]] = ()
-    work: ClassVar[tuple[float, float]] = (4.0, 6.0)
+    work: ClassVar[Work] = Work(4.0, 6.0)
+    joined: ClassVar[tuple[tuple[str, str], ...]] = ()
+    amounts: ClassVar[Amounts] = ()
+    changes: ClassVar[Changes] = ()
     also: ClassVar[tuple[Also, ...]] = ()
     pictures: ClassVar[Seen] = Seen()
 
     def __init_subclass__(cls, **more: Any) -> None:
         super().__init_subclass__(**more)
-        if "tools" in vars(cls) and "cautions" not in vars(cls):
+        told = vars(cls)
+        if "tools" in told and "cautions" not in told:
             cls.cautions = tuple(MINDS[tool] for tool in MINDS if tool in cls.tools)
+        if "tools" in told and "stitch_type" not in told and cls.stitch_type in ("", LOCKSTITCH):
+            cls.stitch_type = LOCKSTITCH if "machine" in cls.tools else ""
+        if "tools" in told and "notions" not in told and cls.notions in ((), THREAD):
+            cls.notions = THREAD if {"machine", "hand_needle"} & {*cls.tools} else ()
 
     @classmethod
     def agree(cls, asked: Asked) -> None:
@@ -103,38 +137,54 @@ class Operation:
         """Its stages: those that this one has."""
         return tuple(stage for stage in self.stages if stage.when is None or stage.when(self))
 
+    def _of_classes(self, name: str) -> Iterator[Any]:
+        """All that the class and those it is built on hold under a name, the first of them first."""
+        return (each for home in reversed(type(self).__mro__) for each in vars(home).get(name, ()))
+
     def _held(self) -> list[tuple[str, Reads, Any]]:
         """(name, how it is read, value) of every field."""
         return [(name, reads, getattr(self, name)) for name, reads in reads_of(type(self)).items()]
 
     def runs(self) -> tuple[Run, ...]:
         """Every run the operation touches."""
-        found = (value if isinstance(value, tuple) else (value,) for _, _, value in self._held())
+        found = (row_of(value) for _, reads, value in self._held() if reads.touched)
         return tuple(run for row in found for run in row if isinstance(run, Run))
 
     def closes(self, pattern: Cut) -> tuple[Closing, ...]:
         """The raw edge it closes."""
-        found = ((value, reads.closes) for _, reads, value in self._held() if reads.closes and value is not None)
-        return tuple(closing for value, how in found for closing in closings(pattern, row_of(value), how))
+        held = ((row_of(value), reads.closes) for _, reads, value in self._held() if value is not None)
+        found = ((row, how(self) if callable(how) else how) for row, how in held)
+        return tuple(closing for row, how in found if how for closing in closings(pattern, row, how))
 
     def takes(self, pattern: Cut) -> dict[tuple[str, str], float]:
         """{(piece, edge): mm of allowance its rows and turns take}."""
         found: dict[tuple[str, str], float] = {}
         for _, reads, value in self._held():
-            if reads.takes and value is not None:
-                found |= taken(row_of(value), sum(getattr(self, name) for name in reads.takes))
+            if reads.takes and value is not None and (amount := self.allowance_of(reads)) is not None:
+                found |= taken(row_of(value), amount)
         return found
+
+    def allowance_of(self, reads: Reads) -> float | None:
+        """mm of allowance that a field takes of each of its edges."""
+        return reads.takes(self) if callable(reads.takes) else sum(getattr(self, name) for name in reads.takes)
 
     @property
     def joins(self) -> tuple[tuple[Run, Run], ...]:
         """Pairs of runs it joins."""
-        return ()
+        rows = ((row_of(getattr(self, a)), row_of(getattr(self, b))) for a, b in self.joined)
+        return tuple((one, other) for row, others in rows for one in row for other in others if one and other)
 
     @property
     def uses(self) -> Uses:
-        """The pieces of its runs, and of the marks it names."""
-        marks = (each for _, _, value in self._held() for each in row_of(value) if isinstance(each, Place))
-        return Uses(pieces=tuple(dict.fromkeys([*(run.piece for run in self.runs()), *(mark.piece for mark in marks)])))
+        """The pieces of its runs, and of the marks it names, and its strips."""
+        held = self._held()
+        marks = (each for _, _, value in held for each in row_of(value) if isinstance(each, Place))
+        strips = {
+            value: getattr(self, reads.strips) if isinstance(reads.strips, str) else reads.strips
+            for _, reads, value in held
+            if reads.strips is not None and value
+        }
+        return Uses(tuple(dict.fromkeys([run.piece for run in self.runs()] + [mark.piece for mark in marks])), strips)
 
     def effect(self, pattern: Cut) -> Effect:
         """What else it changes of the garment in work."""
@@ -142,13 +192,11 @@ class Operation:
         for _, reads, value in self._held():
             if reads.becomes:
                 becomes[reads.becomes] = becomes.get(reads.becomes, ()) + row_of(value)
+        becomes |= {part: of(self, pattern) for part, of in self._of_classes("changes")}
         stages = self.staged()
         given, undone = over(stages, self, pattern)
-        return Effect(
-            facts=given + facts_given(self.gives, self, pattern),
-            undone=undone + facts_given(self.undoes, self, pattern),
-            **becomes,
-        )
+        facts = given + facts_given(self.gives, self, pattern) + becomes.pop("facts", ())
+        return Effect(facts=facts, undone=undone + facts_given(self.undoes, self, pattern), **becomes)
 
     def outcome(self, pattern: Cut) -> Outcome:
         """All that it changes, for the state of the garment to take."""
@@ -180,37 +228,46 @@ class Operation:
 
     def notion_amounts(self, pattern: Cut) -> dict[str, tuple[float, str]]:
         """{notion: (how much of it is used up, "length" in mm or "count")} where that can be said."""
-        return {}
+        held = {notion: (getattr(self, name), kind) for notion, name, kind in self.amounts}
+        return {notion: (of(pattern) if callable(of) else of, kind) for notion, (of, kind) in held.items()}
 
     def minutes(self, pattern: Cut) -> float:
         """Rough time it takes a learner, in minutes, all its halves together."""
-        start, metre = self.work
-        return start + metre * (sum(span.length for run in self.runs() for span in spans(pattern, run)) / 1000)
+        work = self.work
+        of = row_of(getattr(self, work.of)) if work.of else self.runs()
+        found = work.start + work.each * sum(len(sides_of(pattern, each)) for each in of)
+        if not (metre := work.metre(self) if callable(work.metre) else work.metre):
+            return found
+        sewn = sewn_length(pattern, of) if work.of else sum(each.length for run in of for each in spans(pattern, run))
+        return found + metre * (sewn / 1000)
 
     def values(self, pattern: Cut) -> dict[str, tuple[Any, str]]:
         """What fills its sentences: name -> (value, kind), each field under its name or as the field says."""
         found: dict[str, tuple[Any, str]] = {}
         for name, reads, value in self._held():
             found |= filling(name, reads, value)
-        for home in reversed(type(self).__mro__):
-            for more in vars(home).get("also", ()):
-                found[more.name] = (more.value(self, pattern) if callable(more.value) else more.value, more.kind)
+        for more in self._of_classes("also"):
+            value = more.value(self, pattern) if callable(more.value) else more.value
+            if value is not None:
+                found[more.name] = (value, more.kind)
         return found
 
-    def told(self, keys: Iterable[str | Say | Telling], pattern: Cut) -> tuple[Sentence, ...]:
+    def told(self, keys: Iterable[Said | Say | Telling], pattern: Cut) -> tuple[Sentence, ...]:
         """The sentences of some keys, filled."""
         values = self.values(pattern)
         found: list[Sentence] = []
         for each in keys:
             if isinstance(each, Say):
-                if not each.when(self):
-                    continue
-                each = each.key
-            found += [Sentence(self._key(each), values)] if isinstance(each, str) else each(self, pattern)
+                each = each.key if each.when(self) else each.other
+            said = each(self, pattern) if callable(each) else each
+            for one in (said,) if isinstance(said, str | Sentence) else said:
+                found += (
+                    [one if isinstance(one, Sentence) else Sentence(self._key(one, pattern), values)] if one else []
+                )
         return tuple(found)
 
-    def _key(self, key: str) -> str:
-        filled = key.format_map(_Words(self)) if "{" in key else key
+    def _key(self, key: str, pattern: Cut) -> str:
+        filled = key.format_map(_Words(self, pattern)) if "{" in key else key
         return filled if "." in filled else f"{self.kind}.{filled}"
 
     def whys(self, pattern: Cut) -> tuple[Sentence, ...]:
@@ -224,7 +281,7 @@ class Operation:
 
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
         """One scene for each stage worth showing; none where there is nothing to draw."""
-        if not self.pictures.of:
+        if not self.pictures.shown:
             raise NotImplementedError
         runs = [shown(pattern, row_of(getattr(self, name))[0]) for name in self.pictures.of]
         return tuple(picture(self, *runs) for picture in self.pictures.shown)
@@ -243,13 +300,15 @@ class Operation:
 
 
 class _Words(dict[str, str]):
-    """The fields of an operation as parts of a key: "one side" is one_side."""
+    """The fields and methods of an operation as parts of a key: "one side" is one_side."""
 
-    def __init__(self, operation: Operation) -> None:
-        self._operation = operation
+    def __init__(self, operation: Operation, pattern: Cut) -> None:
+        self._of = operation, pattern
 
     def __missing__(self, name: str) -> str:
-        return str(getattr(self._operation, name)).replace(" ", "_")
+        operation, pattern = self._of
+        found = getattr(operation, name)
+        return str(found(pattern) if callable(found) else found).replace(" ", "_")
 
 
 def row_of(value: Any) -> tuple[Any, ...]:

@@ -26,7 +26,10 @@ def _numbers(operation: Operation) -> dict[str, object]:
 
 
 def turned(one: Scene, two: Scene) -> bool:
-    """Whether the piece the work is on shows its other face: of what lies on top, what was seen before."""
+    """Whether the piece the work is on shows its other face: of what lies on top, what was seen before. A folded band
+    has one face; it is turned with its garment."""
+    if any(layer.along is not None for layer in two.layers) and one.inside != two.inside:
+        return True
     faces = {(layer.run.piece, layer.run.side): layer.up for layer in one.layers if layer.stuff != "interfacing"}
     for layer in _from_top(two):
         before = faces.get((layer.run.piece, layer.run.side))

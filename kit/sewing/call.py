@@ -30,10 +30,39 @@ def _arguments(function: Callable[..., Any]) -> tuple[inspect.Parameter, ...]:
     return tuple(inspect.signature(function).parameters.values())[1:]
 
 
+@cache
+def _names(function: Callable[..., Any]) -> tuple[tuple[str, ...], frozenset[str], frozenset[str]] | None:
+    """The names of what may be given in its place, those that may be named, and those that are needed; None where a
+    verb takes rows or words of the author's own."""
+    own = _arguments(function)
+    if any(one.kind in (one.VAR_POSITIONAL, one.VAR_KEYWORD) for one in own):
+        return None
+    in_place = tuple(one.name for one in own if one.kind in (one.POSITIONAL_ONLY, one.POSITIONAL_OR_KEYWORD))
+    by_name = frozenset(one.name for one in own if one.kind in (one.POSITIONAL_OR_KEYWORD, one.KEYWORD_ONLY))
+    return in_place, by_name, frozenset(one.name for one in own if one.default is one.empty)
+
+
+def _plainly(function: Callable[..., Any], given: int, named: Mapping[str, Any]) -> bool:
+    """Whether a call is seen at once to be as the signature says: a draft calls verbs by the hundred."""
+    names = _names(function)
+    if names is None:
+        return False
+    in_place, by_name, needed = names
+    written = in_place[:given]
+    return (
+        given <= len(in_place)
+        and by_name.issuperset(named)
+        and not any(name in named for name in written)
+        and all(name in named or name in written for name in needed)
+    )
+
+
 def check_call(function: Callable[..., Any], given: Sequence[Any], named: Mapping[str, Any]) -> None:
     """Raises `CallError` where a verb is not called as its signature says: every argument that is missing is named at
     once, with the verb's example. A row (`*edges`) may be empty, unless it is in `function.needed`; it is told of
     only when something else is missing too."""
+    if _plainly(function, len(given), named):
+        return
     own = _arguments(function)
     rows = [one for one in own if one.kind is one.VAR_POSITIONAL]
     in_place = [one for one in own if one.kind in (one.POSITIONAL_ONLY, one.POSITIONAL_OR_KEYWORD)]

@@ -9,6 +9,7 @@ from typing import Any
 from kit.diagnostic import per_cent
 from kit.sewing.facts import drawn_up_to, facts_of
 from kit.sewing.places import sewn_length
+from kit.sewing.stretching import eased_by_stitching
 from kit.sewing.vocabulary import Case, Cut, First, Rule, Run, State, measured, sides_of
 
 AGREE = 1.0
@@ -20,11 +21,12 @@ EASED = 0.15
 
 
 def as_drawn(state: State, pattern: Cut, run: Run) -> float:
-    """mm of a run as it is now on all its halves, drawn up where it has been."""
+    """mm of a run as it is now on all its halves, drawn up where it has been; of a part its share of the whole."""
     total = 0.0
     for side in sides_of(pattern, run):
-        drawn = drawn_up_to(state, run, side)
-        total += sewn_length(pattern, (replace(run, side=side),)) if drawn is None else drawn
+        flat, drawn = sewn_length(pattern, (replace(run, side=side),)), drawn_up_to(state, run, side)
+        whole = sewn_length(pattern, (replace(run, side=side, start=None, end=None),))
+        total += flat if drawn is None else drawn * flat / whole
     return total
 
 
@@ -45,7 +47,11 @@ def _misfit(made: Any, state: State, pattern: Cut) -> Iterator[tuple[str, Case]]
         any(state.touches((what, *fact[1:])) for what in ("eased", "gathered"))
         for fact in facts_of(pattern, made.b, "eased")
     )
-    kind = "not_gathered_yet" if share > EASED else "not_eased_yet" if share > PINNED and not eased else ""
+    # A band that stretches is pulled to the edge and wants no threads; where it is woven, it is the edge that gives.
+    pulled = eased_by_stitching(pattern, 0.0)
+    kind = "not_gathered_yet" if share > max(EASED, pulled) else ""
+    if not kind and share > max(PINNED, pulled) and not eased:
+        kind = "not_eased_yet"
     if kind:
         values = {"share": per_cent(share), "ease": measured(made.ease)}
         yield kind, Case(False, made.b[0], amount=made.ease, values=values)
@@ -55,10 +61,7 @@ def fits(code: str) -> tuple[Rule, ...]:
     """The rules that the runs `b` of an operation fit its runs `a`; `code` is told where their lengths differ."""
     lengths = [f"fits_{way}{ease}" for way in ("longer", "shorter") for ease in ("", "_with_ease")]
     return (
-        *(Rule(First(_misfit, key), code, says=key, do="fits_do", tells=_LENGTHS) for key in lengths),
-        Rule(First(_misfit, "not_gathered_yet"), "not_gathered_yet", tells=("place", "share")),
-        Rule(First(_misfit, "not_eased_yet"), "not_eased_yet", tells=("place", "ease")),
+        *(Rule(First(_misfit, key), code, says=key, do="fits_do") for key in lengths),
+        Rule(First(_misfit, "not_gathered_yet"), "not_gathered_yet"),
+        Rule(First(_misfit, "not_eased_yet"), "not_eased_yet"),
     )
-
-
-_LENGTHS = ("place", "wanted", "amount")

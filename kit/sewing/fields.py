@@ -9,9 +9,9 @@ A default is written as a step would write it (`6 * mm`); the field then holds m
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping, Sequence
-from dataclasses import dataclass, field, fields
+from dataclasses import dataclass, field, fields, replace
 from inspect import Parameter
-from typing import Any, Literal
+from typing import Any, Literal, TypedDict, Unpack
 
 from kit.errors import KitError
 from kit.piece.role import PieceRole
@@ -44,6 +44,11 @@ Fills = Mapping[str, str]
 """What a field fills in the sentences: name of the place ("": its own) -> kind (see `operation.Sentence`). The kind
 "word.finish" is a word of that family; "none" of it fills nothing; from, to and size are those of a stretch."""
 _NOTHING: Fills = {}
+Closes = How | Callable[[Any], How | None] | None
+"""How a field's raw edges are closed, or a function of the operation that says it."""
+Takes = str | Sequence[str] | Callable[[Any], float | None]
+"""The widths a field takes of the allowance, as the names of fields, or a function of the operation that gives mm."""
+Becomes = Literal["", "faced", "unpressed", "pressed"]
 
 
 @dataclass(frozen=True)
@@ -64,19 +69,37 @@ class Asked:
 @dataclass(frozen=True)
 class Reads:
     """What is known of a field besides its name and type. `read` gives its value from (what is written, the call, the
-    argument's name); `annotation` is the type of the argument, `argument` its name where that is not the field's."""
+    argument's name); `annotation` is the type of the argument, `argument` its name where that is not the field's. The
+    operation is sewn on its runs where they are `touched`; `strips`: how many of the strip it names are used up."""
 
     read: Callable[[Any, Asked, str], Any]
     annotation: str
     way: Way = "name"
     default: Any = EMPTY
     argument: str = ""
-    closes: How | None = None
-    takes: tuple[str, ...] = ()
-    becomes: Literal["", "faced", "unpressed", "pressed"] = ""
+    closes: Closes = None
+    takes: Takes = ()
+    becomes: Becomes = ""
     role: PieceRole = ""
     fills: Fills | None = None
     needed: bool = False
+    touched: bool = True
+    strips: str | int | None = None
+
+
+class Follows(TypedDict, total=False):
+    """What follows from a field of edges: how their raw edge is closed (`closes`), the widths that their rows and turns
+    take of the allowance (`takes`), what they are afterwards (`becomes`), what their piece is (`role`), what they fill
+    in the sentences (`fills`), whether the operation is sewn on them (`touched`), whether they may not be left out
+    (`needed`)."""
+
+    closes: Closes
+    takes: Takes
+    becomes: Becomes
+    role: PieceRole
+    fills: Fills
+    touched: bool
+    needed: bool
 
 
 _READS: dict[Any, dict[str, Reads]] = {}
@@ -99,63 +122,38 @@ def _mm(given: Any) -> Any:
     return float(given) if isinstance(given, int | float) else given
 
 
-def _takes(given: str | Sequence[str]) -> tuple[str, ...]:
-    return (given,) if isinstance(given, str) and given else tuple(given)
+def _edges(reads: Reads, more: Follows, held: Any = EMPTY) -> Any:
+    """The field of some edges, with what follows from them."""
+    takes = more.get("takes", ())
+    told: dict[str, Any] = {**more, "takes": (takes,) if isinstance(takes, str) and takes else takes}
+    return _field(replace(reads, **told), held)
 
 
 # ---- edges ----------------------------------------------------------------------------------------------------
 
 
-def runs(
-    *,
-    closes: How | None = None,
-    takes: str | Sequence[str] = (),
-    becomes: Literal["", "faced", "unpressed", "pressed"] = "",
-    role: PieceRole = "",
-    fills: Fills | None = None,
-) -> Any:
-    """A row of edges, written one after another: `make.hem(front.hem, back.hem, ...)`. `closes`: how their raw edge is
-    closed; `takes`: the widths that their rows and turns take of the allowance; `becomes`: what they are afterwards;
-    `role`: what their piece is."""
+def runs(**more: Unpack[Follows]) -> Any:
+    """A row of edges, written one after another: `make.hem(front.hem, back.hem, ...)`."""
 
     def read(given: Any, asked: Asked, name: str) -> tuple[Run, ...]:
         return asked.reader.runs(given, asked.where)
 
-    shape = Reads(read, "Runs", "rest", (), "", closes, _takes(takes), becomes, role, fills or {"edge": "place"}, True)
-    return _field(shape)
+    return _edges(Reads(read, "Runs", "rest", (), fills={"edge": "place"}, needed=True), more)
 
 
-def run(
-    *,
-    only: str,
-    closes: How | None = None,
-    takes: str | Sequence[str] = (),
-    role: PieceRole = "",
-    fills: Fills | None = None,
-) -> Any:
+def run(*, only: str, **more: Unpack[Follows]) -> Any:
     """One edge, written in its place. `only` says what to name where several are."""
 
     def read(given: Any, asked: Asked, name: str) -> Run:
-        (found, *more) = asked.reader.runs(given, asked.where)
-        if more:
+        (found, *others) = asked.reader.runs(given, asked.where)
+        if others:
             raise KitError("several edges are named.", where=asked.where, do=only)
         return found
 
-    shape = Reads(read, "Run", "place", closes=closes, takes=_takes(takes), role=role, fills=fills or {"edge": "place"})
-    return _field(shape)
+    return _edges(Reads(read, "Run", "place", fills={"edge": "place"}), more)
 
 
-def meets(
-    other: str,
-    *,
-    argument: str = "",
-    marked: str = "",
-    closes: How | None = None,
-    takes: str | Sequence[str] = (),
-    becomes: Literal["", "faced", "unpressed", "pressed"] = "",
-    role: PieceRole = "",
-    fills: Fills = _NOTHING,
-) -> Any:
+def meets(other: str, *, argument: str = "", marked: str = "", **more: Unpack[Follows]) -> Any:
     """Edges that meet those of the field `other`, one or a row of them, written in its place. Of the two fields that
     name each other the first in the class is the first of the pair. `marked`: the one of the two, named so by both,
     that is one edge, a part of it or an opening marked on it."""
@@ -169,39 +167,20 @@ def meets(
             theirs = opening_run(asked.reader, theirs, asked.where)
         return asked.reader.pair(*((given, theirs) if first else (theirs, given)), asked.where)[0 if first else 1]
 
-    kind = "Run | Place" if own else "Runs"
-    return _field(Reads(read, kind, "place", EMPTY, argument, closes, _takes(takes), becomes, role, fills))
+    return _edges(Reads(read, "Run | Place" if own else "Runs", "place", argument=argument, fills=_NOTHING), more)
 
 
-def row(
-    *,
-    by_name: bool = False,
-    default: Any = EMPTY,
-    said: str = "",
-    closes: How | None = None,
-    takes: str | Sequence[str] = (),
-    becomes: Literal["", "faced", "unpressed", "pressed"] = "",
-    role: PieceRole = "",
-    fills: Fills = _NOTHING,
-) -> Any:
+def row(*, by_name: bool = False, default: Any = EMPTY, said: str = "", **more: Unpack[Follows]) -> Any:
     """Edges as one argument, one or a list of them: in its place or `by_name`; with `default=()` there may be none."""
     empty = default is not EMPTY
 
     def read(given: Any, asked: Asked, name: str) -> tuple[Run, ...]:
         return asked.reader.runs((given,) if empty else given, asked.at(said) if said else asked.where, empty)
 
-    way: Way = "name" if by_name else "place"
-    return _field(Reads(read, "Runs", way, default, "", closes, _takes(takes), becomes, role, fills), default)
+    return _edges(Reads(read, "Runs", "name" if by_name else "place", default, fills=_NOTHING), more, default)
 
 
-def part(
-    *,
-    by_name: bool = False,
-    default: Any = EMPTY,
-    closes: How | None = None,
-    takes: str | Sequence[str] = (),
-    fills: Fills | None = None,
-) -> Any:
+def part(*, by_name: bool = False, default: Any = EMPTY, **more: Unpack[Follows]) -> Any:
     """One edge, a part of it, or an opening marked on it, written in its place or `by_name`. With `default=None` it may
     be left out."""
 
@@ -211,10 +190,7 @@ def part(
         return opening_run(asked.reader, given, asked.at(name) if by_name else asked.where)
 
     kind = "Run | Place | None" if default is None else "Run | Place"
-    shape = Reads(
-        read, kind, "name" if by_name else "place", default, "", closes, _takes(takes), fills=fills or {"": "place"}
-    )
-    return _field(shape, default)
+    return _edges(Reads(read, kind, "name" if by_name else "place", default, fills={"": "place"}), more, default)
 
 
 def opening(a: str, b: str, *, default: Any = None) -> Any:
@@ -305,9 +281,16 @@ def flag(*, default: bool) -> Any:
     return _field(Reads(read, "bool", default=default, fills=_NOTHING), default)
 
 
-def strip(*, by_name: bool = False, default: Any = EMPTY, argument: str = "", fills: Fills | None = None) -> Any:
+def strip(
+    *,
+    by_name: bool = False,
+    default: Any = EMPTY,
+    argument: str = "",
+    fills: Fills | None = None,
+    uses: str | int = 1,
+) -> Any:
     """A strip, held by its name, written in its place or `by_name`. With `default=None` it is written by name and may
-    be left out; its name is then empty."""
+    be left out; its name is then empty. `uses`: how many of it are used up, a number or the name of a field."""
     free = default is None
 
     def read(given: Any, asked: Asked, name: str) -> str:
@@ -315,13 +298,13 @@ def strip(*, by_name: bool = False, default: Any = EMPTY, argument: str = "", fi
 
     way: Way = "name" if free or by_name else "place"
     kind = "StripHandle | None" if free else "StripHandle"
-    shape = Reads(read, kind, way, default, argument, fills={"": "strip"} if fills is None else fills)
+    shape = Reads(read, kind, way, default, argument, fills={"": "strip"} if fills is None else fills, strips=uses)
     return _field(shape, "" if free else EMPTY)
 
 
-def fixed(held: Any) -> Any:
+def fixed(held: Any, **more: Unpack[Follows]) -> Any:
     """What an operation holds always: a field that others of its kind let choose."""
-    return _field(Reads(lambda given, asked, name: held, "", "none", fills=_NOTHING), held)
+    return _edges(Reads(lambda given, asked, name: held, "", "none", fills=_NOTHING), more, held)
 
 
 def whole(*, default: int, most: int, refused: str, do: str = "") -> Any:
@@ -387,16 +370,12 @@ def read_by(
     default: Any = EMPTY,
     held: Any = EMPTY,
     argument: str = "",
-    closes: How | None = None,
-    takes: str | Sequence[str] = (),
-    fills: Fills = _NOTHING,
-    needed: bool = False,
+    **more: Unpack[Follows],
 ) -> Any:
     """A field that is read by a function of its own: (what is written, the call, the argument's name) -> what it holds.
     `annotation` is the type of the argument. With `way="none"` it is no argument, but follows from the others
     (`asked.given`, `asked.read`)."""
-    shape = Reads(read, annotation, way, default, argument, closes, _takes(takes), fills=fills, needed=needed)
-    return _field(shape, held)
+    return _edges(Reads(read, annotation, way, default, argument, fills=_NOTHING), more, held)
 
 
 # ---- what sentences say of a field ----------------------------------------------------------------------------

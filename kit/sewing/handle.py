@@ -12,10 +12,13 @@ from kit.piece.piece import Piece, Side, Strip
 from kit.sewing.marked import Fold, Notched, Place
 from kit.sewing.run import Run
 
+_BY_NAME = ("edge", "mark")
+"""What gives an edge or a mark by a name put together in code: front.mark(f"button_{number}")."""
+
 
 class PieceHandle:
     """A cut piece as a sewing step sees it: attributes are its edges (`front.side`), its marks, its darts, pleats and
-    tucks, and `.left` / `.right` for one half.
+    tucks, and `.left` / `.right` for one half; `.edge("side")` and `.mark("button_1")` give them by name.
 
     >>> from kit import bodice_block, workshop_chart
     >>> front = PieceHandle(bodice_block(workshop_chart()["W4"])[0])
@@ -80,6 +83,8 @@ class PieceHandle:
             return Fold(self._piece.name, fold, folds[fold], self._side)
         if name in self._piece.spared:
             return Fold(self._piece.name, name, "", self._side)
+        if name in _BY_NAME:
+            return self.__getattr__
         known = [edge.name for edge in self._piece.edges] + [mark.name for mark in self._piece.marks]
         known += [notch.name for notch in self._piece.notches if notch.name] + list(folds)
         raise KitError(f"there is no edge or mark '{name}'.", where=self._piece.title, do=near(name, known))

@@ -7,17 +7,17 @@ along the band's own run.
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from kit.errors import KitError
 from kit.piece.folded import folded
 from kit.piece.piece import Side
 from kit.sewing.cut import Cut
-from kit.sewing.legs import End, Leg
+from kit.sewing.legs import End, Leg, run_legs
 from kit.sewing.lying import Lying
 from kit.sewing.outcome import Hung
 from kit.sewing.run import Run
-from kit.sewing.spans import Span, run_length, sides_of
+from kit.sewing.spans import Span, neighbours, path_of, run_length, sides_of
 
 _NEAR = 2.0  # mm of an edge beside its corner by which it is told whether the seam there is an opening
 
@@ -110,7 +110,8 @@ def _meet(lying: Lying, one: Leg, end: End, two: Leg, other: End) -> bool:
     if one.piece.name == two.piece.name:
         if one.side == two.side:
             return one.edge != two.edge and mine == two.edge and theirs == one.edge and _touch(one, end, two, other)
-        return bool(one.piece.fold) and mine == theirs == one.piece.fold
+        if one.piece.fold and mine == theirs == one.piece.fold:
+            return True
     if not mine or not theirs:
         return False
     here, there = _corner(one, end, mine), _corner(two, other, theirs)
@@ -142,3 +143,60 @@ def placed_on(found: tuple[BandStation, ...], run: Run) -> tuple[float, float] |
     else:
         forward = mine[0].start < mine[0].end
     return (low, high) if forward else (high, low)
+
+
+def _outward(pattern: Cut, band: Run, line: tuple[Run, ...], garment: Run) -> list[Run]:
+    """The runs of a line on the half of one of them, from the centre that a band cut on the fold has its fold at; none
+    where that cannot be told."""
+    half = garment.side or "right"
+    runs = [run for run in line if half in sides_of(pattern, run)]
+    centres = [run for run in runs if _on_fold(pattern, run)]
+    if not pattern.piece(band.piece).fold or not centres:
+        return []
+    return runs if centres[0] == runs[0] else runs[::-1] if centres[0] == runs[-1] else []
+
+
+def _on_fold(pattern: Cut, run: Run) -> bool:
+    piece = pattern.piece(run.piece)
+    return bool(piece.fold) and piece.fold in neighbours(piece, run.edges)
+
+
+def _fold_first(pattern: Cut, run: Run) -> bool:
+    """Whether a run on the fold begins there."""
+    piece, path = pattern.piece(run.piece), path_of(pattern, run)
+    fold = piece.edge(piece.fold).path
+    return fold.distance_to(path.start) < fold.distance_to(path.end)
+
+
+def beside_run(pattern: Cut, band: Run, line: tuple[Run, ...], garment: Run) -> Run:
+    """The part of a band cut on the fold that lies along one run of the line it is sewn to; all of the band where that
+    cannot be told."""
+    outward = _outward(pattern, band, line, garment)
+    number = next((n for n, run in enumerate(outward) if replace(run, side=garment.side) == garment), None)
+    if number is None:
+        return band
+    sizes = [path_of(pattern, run).length for run in outward]
+    path = path_of(pattern, band)
+    scale = path.length / sum(sizes)
+    low, high = sum(sizes[:number]) * scale, sum(sizes[: number + 1]) * scale
+    if not _fold_first(pattern, band):
+        low, high = path.length - high, path.length - low
+    begins = band.start or 0.0
+    return replace(band, start=begins + low, end=begins + high)
+
+
+def runs_against(pattern: Cut, lying: Lying, band: Run, line: tuple[Run, ...], garment: Run) -> bool | None:
+    """Whether a run of the line runs against the band cut on the fold that is sewn to it; None where it is not told."""
+    outward = _outward(pattern, band, line, garment)
+    number = next((n for n, run in enumerate(outward) if replace(run, side=garment.side) == garment), None)
+    if number is None:
+        return None
+    if _on_fold(pattern, garment):
+        return _fold_first(pattern, garment) != _fold_first(pattern, band)
+    inner, side = outward[number - 1].piece, garment.side or "right"
+    legs = run_legs(pattern.piece(garment.piece), garment.edges, garment.side)
+    for end, leg in (("start", legs[0]), ("end", legs[-1])):
+        beside = leg.beside("start" if end == "start" else "end")
+        if beside and any(key[0] == inner for key in lying.partners((garment.piece, side, beside))):
+            return (end == "start") != _fold_first(pattern, band)
+    return None

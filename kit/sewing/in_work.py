@@ -14,15 +14,20 @@ from dataclasses import dataclass, field, replace
 from kit.errors import KitError
 from kit.piece.piece import Side
 from kit.sewing.beside_others import alike_before, turned
+from kit.sewing.caught import come_out
+from kit.sewing.clipped_first import clipped_first, gathers_on_top
 from kit.sewing.cut import Cut
+from kit.sewing.in_the_round import in_the_round
 from kit.sewing.legs import End, Leg, run_legs
 from kit.sewing.lying import Lying, lying_before
-from kit.sewing.on_band import band_layers
+from kit.sewing.on_band import band_layers, folded_beside
 from kit.sewing.operation import Operation
 from kit.sewing.outcome import Hung
+from kit.sewing.over_fold import over_folds
+from kit.sewing.places import inside
 from kit.sewing.right_sides import in_cloth, right_sides
 from kit.sewing.run import Run
-from kit.sewing.scene import EdgeLie, Face, Layer, Row, Scene, Stuff
+from kit.sewing.scene import EdgeLie, Face, Layer, Row, Scene, Stuff, Thing
 from kit.sewing.spans import Span, path_of, run_length, runs_opposed, sides_of
 from kit.sewing.state import EdgeKey, State
 
@@ -34,6 +39,8 @@ _CLOSE = 10.0  # mm from the stitch line within which trimming and folding is se
 _NEARER = 55.0  # mm of a run that are shown then
 _NEAR = 60.0  # mm from what is shown within which a corner is seen
 _BESIDE = 80.0  # mm of a seam along which two pieces are laid beside each other at a corner
+_REACH = 0.6  # shares of a long seam's length within which the edge across from it may be seen
+_DRAWN_THROUGH = ("elastic", "cord")
 _ROUND = 0.15  # share of its chord that a seam may bow and still be laid open
 _STRAIGHT = 0.04  # a run bends less than this share of its length, and a part of it tells as much as the whole
 
@@ -48,10 +55,24 @@ def shown_scenes(pattern: Cut, operation: Operation) -> tuple[Scene, ...]:
     found: list[Scene] = []
     sewn = before.state
     again = alike_before(pattern, operation)
-    for scene in operation.scenes(pattern):
+    scenes = operation.scenes(pattern)
+    cut_first = clipped_first(pattern, operation, scenes)
+    scenes = tuple(gathers_on_top(pattern, operation, sewn, scene) for scene in scenes)
+    if cut_first is not None:
+        scenes = (cut_first.alone(pattern), *scenes)
+    for number, scene in enumerate(scenes):
         if scene.once and again:
             continue
-        made = replace(look.at(scene), sewn=sewn, faces=right_sides(scene), section=in_cloth(pattern, scene))
+        lies = look.at(scene)
+        if cut_first is not None and number == 1:
+            as_it_stands = any(layer.round is not None for layer in lies.layers)
+            lies = (
+                replace(lies, things=cut_first.cuts(pattern))
+                if as_it_stands
+                else look.at(cut_first.pinned(pattern, scene))
+            )
+        made = replace(lies, sewn=sewn, faces=right_sides(scene), section=in_cloth(pattern, scene))
+        made = look.dress_beyond(come_out(pattern, operation, made), len(made.layers))
         if not found:
             sewn = _after(pattern, operation, before)
         found.append(replace(made, over=True) if found and turned(found[-1], made) else made)
@@ -85,9 +106,15 @@ class _Look:
         if scene.recut is not None or scene.worn or not scene.layers:
             return scene
         scene = band_layers(self.pattern, self.lying, self._hung(), scene)
-        scene = self._cropped(scene)
+        scene = in_the_round(self.pattern, self.lying, self.operation, scene)
+        if any(layer.round is not None for layer in scene.layers):
+            return replace(scene, layers=tuple(self._fused(layer) for layer in scene.layers))
+        whole = over_folds(self.pattern, self.operation, scene)
+        own, further = whole.rows[: len(scene.rows)], whole.rows[len(scene.rows) :]
+        scene = self._cropped(replace(whole, rows=own))
         scene = replace(scene, layers=tuple(self._dressed(layer) for layer in scene.layers))
-        return self._joined(scene)
+        scene = self._joined(scene)
+        return replace(scene, rows=(*scene.rows, *further))
 
     def _hung(self) -> tuple[Hung, ...]:
         try:
@@ -95,6 +122,13 @@ class _Look:
         except KitError:
             own = ()
         return self.lying.state.hung + tuple(hung for hung in own if hung not in self.lying.state.hung)
+
+    def _fused(self, layer: Layer) -> Layer:
+        return replace(layer, fused=layer.fused or self.lying.fused(layer.run.piece))
+
+    def dress_beyond(self, scene: Scene, known: int) -> Scene:
+        """The scene with its layers from the number `known` on dressed."""
+        return replace(scene, layers=scene.layers[:known] + tuple(map(self._dressed, scene.layers[known:])))
 
     # ---- one layer ----------------------------------------------------------------------------------------------
 
@@ -198,6 +232,8 @@ class _Look:
             low = 0.0 if faced[0] == "start" else size - crop
             return replace(scene, focus=replace(focus, start=low, end=low + crop))
         sewn = [end for end, edge in ends.items() if edge and self._way(self._key(focus, edge)) in ("seamed", "hung")]
+        if not sewn and any(row.folded == "start" for row in scene.rows):  # it begins at the other end
+            return replace(scene, focus=replace(focus, start=size - crop, end=size))
         if "start" in sewn or not sewn:
             return replace(scene, focus=replace(focus, start=0.0, end=crop))
         return replace(scene, focus=replace(focus, start=size - crop, end=size))
@@ -208,12 +244,16 @@ class _Look:
         """The scene with what its pieces are sewn to, where that is seen."""
         focus = scene.focus
         layers: list[Layer] = []
-        rows: list[Row] = []
+        more_of_it: list[Row | Thing] = []
         for layer in scene.layers:
             layers.append(layer)
             if layer.along is not None or layer.stuff == "interfacing" or layer.fold is not None:
                 continue
+            if layer.against is not None:  # the garment under a band that bends is seen as far as its own edge goes
+                continue
             run = focus if focus is not None and focus.piece == layer.run.piece else layer.run
+            if layer.run.side is not None and run.side != layer.run.side:  # both halves of one piece, on each other
+                run = replace(run, side=layer.run.side)
             if run.side is None:
                 run = replace(run, side=sides_of(self.pattern, run)[-1])
             if focus is None:
@@ -221,12 +261,76 @@ class _Look:
             there = {(each.run.piece, each.run.side) for each in (*scene.layers, *layers)}
             more, on = self._beside(scene, layer, run, there)
             layers += more
-            rows += on
-        return replace(scene, layers=tuple(layers), rows=(*scene.rows, *rows))
+            covered = any(
+                each.how == "together"
+                and each.on is not None
+                and each.on.piece == layer.run.piece
+                and each.on.side == layer.run.side
+                for each in scene.layers
+            )
+            more_of_it += on if not covered else []
+            layers += self._across(scene, layer, run, there)
+        layers, sewn = self._unpressed(layers)
+        rows = [each for each in more_of_it if isinstance(each, Row)]
+        things = [each for each in more_of_it if isinstance(each, Thing)]
+        return replace(scene, layers=tuple(layers), rows=(*scene.rows, *rows, *sewn), things=(*scene.things, *things))
+
+    def _unpressed(self, layers: list[Layer]) -> tuple[list[Layer], list[Row]]:
+        """Where two pieces lie on each other along a seam that waits for the iron, its allowances stand out flat beside
+        the row."""
+        flat: set[EdgeKey] = set()
+        rows: list[Row] = []
+        for layer in layers:
+            on = layer.on
+            if not layer.ring or layer.how != "together" or on is None:
+                continue
+            for seam in self.lying.state.seams:
+                keys = sorted(seam, key=lambda key: key[0] != on.piece)
+                if {key[0] for key in keys} != {on.piece, layer.run.piece} or len(keys) != 2:
+                    continue
+                if all(self.lying.state.touches(("unpressed", *key)) for key in keys):
+                    flat |= set(keys)
+                    rows.append(Row(Run(keys[0][0], (keys[0][2],), keys[0][1]), ink="old"))
+        if not flat:
+            return layers, []
+        return [
+            replace(layer, lies=tuple(lie for lie in layer.lies if self._key(layer.run, lie.edge) not in flat))
+            for layer in layers
+        ], sorted(rows, key=lambda row: self._place(row.run))
+
+    def _place(self, run: Run) -> tuple[int, int]:
+        """Where a run of one edge stands in the draft: its piece and its edge, as they were drawn."""
+        piece = self.pattern.piece(run.piece)
+        return self.pattern.pieces.index(piece), [edge.name for edge in piece.edges].index(run.edges[0])
+
+    def _across(self, scene: Scene, layer: Layer, run: Run, there: set[tuple[str, Side | None]]) -> list[Layer]:
+        """What is sewn to the edge across from a long seam that is opened out, where the picture reaches that far."""
+        seam = layer.on is not None and layer.how == "open"
+        if not (seam or any(each.how == "open" and each.along is None for each in scene.layers)) or layer.ring:
+            return []
+        path = path_of(self.pattern, run)
+        piece, beside = self.pattern.piece(run.piece), set(self._ends(run).values())
+        for edge in piece.edges:
+            if edge.name in run.edges or edge.name in beside or edge.name == piece.fold:
+                continue
+            key = self._key(run, edge.name)
+            if (
+                path.distance_to(edge.path.at(edge.path.length / 2)) > path.length * _REACH
+                or self._way(key) != "seamed"
+            ):
+                continue
+            for partner in self._partners(key):
+                if {(partner[0], partner[1]), (partner[0], None)} & there or not self._one_cloth(partner, key):
+                    continue
+                there.add((partner[0], partner[1]))
+                other, on = Run(partner[0], (partner[2],), partner[1]), Run(key[0], (key[2],), key[1])
+                stuff = self._stuff(partner[0])
+                return [self._dressed(Layer(other, up=layer.up, stuff=stuff, on=on, how="open"))]
+        return []
 
     def _beside(
         self, scene: Scene, layer: Layer, run: Run, there: set[tuple[str, Side | None]]
-    ) -> tuple[list[Layer], list[Row]]:
+    ) -> tuple[list[Layer], list[Row | Thing]]:
         """What one layer is sewn to along the run that is looked at, and at its ends."""
         own = self._along(scene, layer, run, there)
         if own:
@@ -235,12 +339,12 @@ class _Look:
         piece = self.pattern.piece(run.piece)
         keys = {end: self._key(run, edge) for end, edge in ends.items() if edge and edge != piece.fold}
         far = self._far_side(run, keys, folded=piece.fold in ends.values())
-        if far is not None and far[0] != run.piece:
+        if far is not None and far[0] != run.piece and not {(far[0], far[1]), (far[0], None)} & there:
             end = next(iter(keys))
             beyond = self._beyond(run, end, keys[end], far)[1]
             return self._ring(layer, run, keys[end], far, beyond), []
         found: list[Layer] = []
-        rows: list[Row] = []
+        rows: list[Row | Thing] = []
         found += self._beyond_opening(layer, run, there)
         for end, key in keys.items():
             if not self._in_sight(run, end):
@@ -260,6 +364,10 @@ class _Look:
                     rows += on_it
                 elif way == "faced" and layer.up == "wrong":
                     found.append(self._facing(key, partner))
+                elif way == "hung":
+                    band = Run(partner[0], (partner[2],), partner[1])
+                    hanging = folded_beside(self.pattern, self.lying, self._hung(), layer, band)
+                    found += [hanging] if hanging is not None else []
                 break
         return found, rows
 
@@ -268,14 +376,20 @@ class _Look:
         turn = tuple((beyond, deep) for _, deep in layer.turn[:1] if self._now(far, beyond))
         there, up = Run(far[0], (far[2],), far[1]), _OTHER[layer.up]
         on = Run(run.piece, (key[2],), run.side)
-        stuff = self._stuff(far[0])
-        found = [self._dressed(Layer(there, up=up, stuff=stuff, on=on, how="together", ring=True, turn=turn))]
+        back = tuple((self._gap(run, (far[0], far[1], beyond)), deep) for held, deep in layer.back if held == run)
+        below = Layer(there, up=up, stuff=self._stuff(far[0]), on=on, how="together", ring=True, turn=turn, back=back)
+        found = [self._dressed(below)]
         at = (far[0], far[1], beyond)
         if up == "wrong" and self._way(at) == "faced":
             for partner in self._partners(at):
                 if self._one_cloth(partner, at):
                     return [*found, replace(self._facing(at, partner), ring=True)]
         return found
+
+    def _gap(self, run: Run, partner: EdgeKey) -> Run:
+        """The part of the partner's edge that lies beside a gap, whose allowance is folded in as well."""
+        key = self._key(run, run.edges[0])
+        return Run(partner[0], (partner[2],), partner[1], *self._same_part(key, self._part_of(key, run), partner))
 
     def _beyond_opening(self, layer: Layer, run: Run, there: set[tuple[str, Side | None]]) -> list[Layer]:
         """What the same edge is sewn to beyond an end of the run: the seam above or below an opening."""
@@ -297,7 +411,9 @@ class _Look:
                 other = Run(partner[0], (partner[2],), partner[1], *self._same_part(key, part, partner))
                 under = any(edge == key[2] for edge, _ in layer.turn)  # its own edge there may be raw still
                 stuff = self._stuff(partner[0])
-                return [self._dressed(Layer(other, up=layer.up, stuff=stuff, on=on, how="open", ring=under))]
+                back = tuple((self._gap(run, partner), deep) for held, deep in layer.back if held == run)
+                beside = Layer(other, up=layer.up, stuff=stuff, on=on, how="open", ring=under, back=back)
+                return [self._dressed(beside)]
         return []
 
     def _one_cloth(self, partner: EdgeKey, key: EdgeKey) -> bool:
@@ -399,9 +515,9 @@ class _Look:
 
     def _at_corner(
         self, scene: Scene, layer: Layer, run: Run, end: End, key: EdgeKey, partner: EdgeKey
-    ) -> tuple[Layer, list[Row]]:
+    ) -> tuple[Layer, list[Row | Thing]]:
         """The piece beyond a seam at the end of the run, laid open beside it; what this step does along the run goes on
-        there."""
+        there: rows, and what is drawn through a casing."""
         (part, theirs), next_edge = self._beyond(run, end, key, partner)
         now = self._now(partner, next_edge)
         turn = tuple((next_edge, depth) for edge, depth in layer.turn if edge in run.edges and now)
@@ -413,15 +529,20 @@ class _Look:
             how="open",
             turn=turn[:1],
         )
-        rows: list[Row] = []
+        found: list[Row | Thing] = []
         if now:
             going = Run(partner[0], (next_edge,), partner[1])
-            rows = [
+            found += [
                 replace(row, run=going, goes_on=True, gap=None)
                 for row in scene.rows
                 if row.line is None and row.run.piece == run.piece and set(row.run.edges) <= set(run.edges)
             ]
-        return self._dressed(made), rows
+            for thing in scene.things:
+                if thing.kind in _DRAWN_THROUGH and set(thing.run.edges) <= set(run.edges):
+                    deep = path_of(self.pattern, run).distance_to(thing.line.at(thing.line.length / 2))
+                    line = inside(self.pattern, going, deep)
+                    found.append(replace(thing, run=going, line=line))
+        return self._dressed(made), found
 
     def _beyond(
         self, run: Run, end: End, key: EdgeKey, partner: EdgeKey

@@ -2,10 +2,14 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
+from dataclasses import replace
+
 from kit.piece.dart import mouths_length
 from kit.sewing.cut import Cut
 from kit.sewing.run import Run
-from kit.sewing.spans import spans
+from kit.sewing.seam_walk import as_sewn
+from kit.sewing.spans import sides_of, spans
 
 
 def gaps_of(
@@ -35,4 +39,11 @@ def stitch_length(pattern: Cut, runs: tuple[Run, ...]) -> float:
         span.length - mouths_length(pattern.piece(span.piece), span.edge, span.start, span.end)
         for run in runs
         for span in spans(pattern, run)
+    )
+
+
+def sewn_length(pattern: Cut, runs: Iterable[Run]) -> float:
+    """mm of the runs along the stitch line, darts and pleats shut, all halves together."""
+    return sum(
+        as_sewn(pattern.piece(run.piece), replace(run, side=None)).length * len(sides_of(pattern, run)) for run in runs
     )

@@ -155,7 +155,8 @@ class MakeVerbs:
             make.blind_hem(skirt_front.hem, depth=3 * cm)"""
 
     def bound_placket(self, strip: StripHandle, *, slit: Place, allowance: Size = ...) -> Operation:
-        """Cut a slit open and bind both its sides with one straight strip, as for a cuff. Each half takes a strip.
+        """Cut a slit open and bind both its sides with one straight strip, as for a cuff. Each half takes a strip, cut with
+        `strip.band(cut_length=..., cut_width=..., allowance=...)` at least twice as long as the slit.
 
         Example::
 
@@ -691,10 +692,12 @@ class MakeVerbs:
         allowance: Size,
         overlap: Size = 0,
         at: Run | None = None,
+        catching: Runs = (),
         grade: bool = True,
         clip: bool = True,
     ) -> Operation:
-        """Seam outer and inner band along their upper edges and ends. `overlap` beyond the garment at the end `at`.
+        """Seam outer and inner band along their upper edges and ends. `overlap` beyond the garment at the end `at`;
+        `catching` are edges of a collar, made and turned, that lie between the two.
 
         Example::
 
@@ -733,8 +736,9 @@ class MakeVerbs:
         press: Literal["band", "later"] = "band",
     ) -> Operation:
         """Sew the lower edge of a band to a garment's edge. `overlap` reaches beyond it at the band's end `at`; `ease`
-        is how much longer the garment's edge is in all; `catching` are facing ends sewn into the seam with it. What steps
-        of their own do is left out here: `clip=False`, `grade=False`, `press="later"`.
+        is how much longer the garment's edge is in all (ribbing is pulled to it, by up to half of the lesson's `stretch`);
+        `catching` are facing ends sewn into the seam with it. What steps of their own do is left out here: `clip=False`,
+        `grade=False`, `press="later"`.
 
         Example::
 

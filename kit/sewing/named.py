@@ -13,6 +13,7 @@ from kit.sewing.run import Chain, Run
 from kit.sewing.spans import Span
 
 _AT_END = 0.5  # mm from an end that is told as that end
+_ALIKE = 0.5  # mm that the ends beyond two places may differ by
 _NEAR_END = 4.0  # times as far from the start as from the end, and a part's end is measured from there
 
 
@@ -56,6 +57,13 @@ def spot_on(pattern: Cut, run: Run, at: float) -> NamedLandmark:
             return named_landmark(legs, mark)
     if place < _AT_END or place > size - _AT_END:
         return named_landmark(legs, tip(legs, "start" if place < _AT_END else "end"))
+    return _from_nearer(legs, place)
+
+
+def _from_nearer(legs: Line, place: float) -> NamedLandmark:
+    """A place as its length from the start of the edges, or from their end where that is much nearer."""
+    if place > _NEAR_END * (size_of(legs) - place):
+        return named_landmark(legs, Landmark("length", place), "end")
     return named_landmark(legs, Landmark("length", place))
 
 
@@ -70,6 +78,15 @@ def lengths_on(pattern: Cut, run: Run, one: float, two: float) -> tuple[NamedLan
     legs, start = line_of(pattern, run), run.start or 0.0
     first, second = (named_landmark(legs, Landmark("length", each + start)) for each in (one, two))
     return first, second
+
+
+def spots_on(pattern: Cut, run: Run, one: float, two: float) -> tuple[NamedLandmark, NamedLandmark]:
+    """Two places along a run as lengths; of two that lie alike from both ends the second from the end."""
+    legs, start = line_of(pattern, run), run.start or 0.0
+    low, high = sorted((one + start, two + start))
+    if abs(low + high - size_of(legs)) < _ALIKE:
+        return named_landmark(legs, Landmark("length", low)), named_landmark(legs, Landmark("length", high), "end")
+    return lengths_on(pattern, run, one, two)
 
 
 def stretch_of(pattern: Cut, span: Span) -> Value:

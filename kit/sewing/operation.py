@@ -10,19 +10,8 @@ from typing import Any, TypeVar, dataclass_transform, overload
 
 from kit.sewing import fields
 from kit.sewing.base import Operation as Operation
-from kit.sewing.base import Rules as Rules
-from kit.sewing.base import Words as Words
-from kit.sewing.base import both as both
-from kit.sewing.base import both_sides as both_sides
-from kit.sewing.base import closings as closings
-from kit.sewing.base import shown as shown
-from kit.sewing.base import taken as taken
 from kit.sewing.own_verb import verb_of
-from kit.sewing.sentence import Also as Also
-from kit.sewing.sentence import Keys as Keys
-from kit.sewing.sentence import Say as Say
 from kit.sewing.sentence import Sentence as Sentence
-from kit.sewing.sentence import Telling as Telling
 from kit.sewing.verb import VERBS
 
 T = TypeVar("T", bound=Operation)

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import inspect
-from collections.abc import Callable
+from collections.abc import Callable, Mapping
 from typing import Any
 
 from kit.sewing import fields
@@ -18,18 +18,16 @@ def verb_of(cls: Any, name: str) -> Callable[..., Any]:
     reads = reads_of(cls)
     first = inspect.Parameter("reader", inspect.Parameter.POSITIONAL_OR_KEYWORD, annotation="Reader")
     signature = inspect.Signature([first, *_parameters(cls)])
+    told = _arguments(signature)
 
     def write(reader: Reader, *given: Any, **named: Any) -> Any:
-        bound = signature.bind(reader, *given, **named)
-        bound.apply_defaults()
+        arguments = told(reader, given, named)
         where = cls.called or name.replace("_", " ")
-        asked = Asked(
-            reader, where, {field: bound.arguments.get(how.argument or field) for field, how in reads.items()}, {}
-        )
+        asked = Asked(reader, where, {field: arguments.get(how.argument or field) for field, how in reads.items()}, {})
         for field, how in reads.items():
             asked.read[field] = how.read(asked.given[field], asked, how.argument or field)
         cls.agree(asked)
-        made, rows = cls.made(asked), bound.arguments.get("rows") if cls.stages else None
+        made, rows = cls.made(asked), arguments.get("rows") if cls.stages else None
         return made if rows is None else until(made, rows)
 
     write.__name__ = write.__qualname__ = name
@@ -41,13 +39,46 @@ def verb_of(cls: Any, name: str) -> Callable[..., Any]:
     return write
 
 
+def _arguments(signature: inspect.Signature) -> Callable[[Any, tuple[Any, ...], dict[str, Any]], Mapping[str, Any]]:
+    """What a call says, by the names of the arguments, those left out with their defaults: as `Signature.bind` tells it
+    and raises, which takes several times as long."""
+    kinds = [(one.name, one.kind, one.default) for one in signature.parameters.values()][1:]
+    in_place = [name for name, kind, _ in kinds if kind is inspect.Parameter.POSITIONAL_OR_KEYWORD]
+    rest = next((name for name, kind, _ in kinds if kind is inspect.Parameter.VAR_POSITIONAL), None)
+    left = {name: () if name == rest else default for name, _, default in kinds}
+    known = left.keys() - {rest}
+    needed = [name for name, value in left.items() if value is inspect.Parameter.empty]
+
+    def told(reader: Any, given: tuple[Any, ...], named: dict[str, Any]) -> Mapping[str, Any]:
+        written = in_place[: len(given)]
+        strange = len(given) > len(in_place) and rest is None
+        if strange or not named.keys() <= known or any(name in named for name in written):
+            return _bound(signature, reader, given, named)
+        arguments = {**left, **dict(zip(written, given, strict=False)), **named}
+        if rest is not None:
+            arguments[rest] = given[len(in_place) :]
+        if any(arguments[name] is inspect.Parameter.empty for name in needed):
+            return _bound(signature, reader, given, named)
+        return arguments
+
+    return told
+
+
+def _bound(
+    signature: inspect.Signature, reader: Any, given: tuple[Any, ...], named: dict[str, Any]
+) -> Mapping[str, Any]:
+    bound = signature.bind(reader, *given, **named)
+    bound.apply_defaults()
+    return bound.arguments
+
+
 def _told(cls: Any) -> str:
     """The docstring of the class, with what `rows` means where it has stages."""
-    doc = str(cls.__doc__)
+    doc = inspect.cleandoc(str(cls.__doc__))  # from Python 3.13 on it comes without the indentation of the class
     if not cls.stages:
         return doc
-    head, mark, example = doc.partition("\n\n    Example::")
-    return f"{head}\n    `rows`: no further than that stage; `make.finish` goes on.{mark}{example}"
+    head, mark, example = doc.partition("\n\nExample::")
+    return f"{head}\n`rows`: no further than that stage; `make.finish` goes on.{mark}{example}"
 
 
 def _parameters(cls: Any) -> list[inspect.Parameter]:

@@ -14,6 +14,7 @@ from kit.sewing.base import Sentence
 from kit.sewing.before import state_before
 from kit.sewing.cut import Cut
 from kit.sewing.scene import Scene, StripShape
+from kit.sewing.scenes import lone
 
 __all__ = ["joining", "pieced"]
 
@@ -54,4 +55,4 @@ def joining(made: Any, pattern: Cut, stage: str = "") -> tuple[Scene, ...]:
     way = _way(made, pattern)
     if way in ("", "square"):
         return ()
-    return (Scene(layers=(), strip=made.name, shape=StripShape(pieced=way), stage=stage),)
+    return (lone(made.name, StripShape(pieced=way), stage=stage),)

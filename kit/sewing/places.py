@@ -3,46 +3,34 @@ rings, refusals."""
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, replace
 from typing import Any, cast
 
+from kit.errors import KitError
 from kit.geometry import Path, parallel
 from kit.piece.piece import Side
-from kit.sewing.base import both, over_the_fold, row_of
+from kit.sewing.base import Operation, both, both_sides, over_the_fold, row_of
 from kit.sewing.before import state_before
+from kit.sewing.cut import Cut
 from kit.sewing.facts import facts_of as facts_of
 from kit.sewing.facts import half_facts as half_facts
 from kit.sewing.facts import lacking as lacking
 from kit.sewing.facts import place_facts as place_facts
-from kit.sewing.operation import Telling
-from kit.sewing.outcome import How
+from kit.sewing.fields import Asked, read_by
+from kit.sewing.joined_lengths import sewn_length as sewn_length
+from kit.sewing.marked import Place
+from kit.sewing.outcome import Closing, How
 from kit.sewing.reading import marks as marks
 from kit.sewing.reading import opening_run as opening_run
-from kit.sewing.seam_walk import as_sewn
+from kit.sewing.rules import Case
+from kit.sewing.run import Run
+from kit.sewing.sentence import Sentence, Telling
 from kit.sewing.spans import corner as corner
 from kit.sewing.spans import minus as minus
-from kit.sewing.spans import runs_opposed, touching
-from kit.sewing.state import Done, EdgeKey
+from kit.sewing.spans import neighbours, path_of, run_length, runs_opposed, sides_of, spans, touching
+from kit.sewing.state import Done, EdgeKey, State
 from kit.sewing.trouble import refuse as refuse
-from kit.sewing.vocabulary import (
-    Asked,
-    Case,
-    Closing,
-    Cut,
-    KitError,
-    Place,
-    Run,
-    Sentence,
-    State,
-    both_sides,
-    neighbours,
-    path_of,
-    read_by,
-    run_length,
-    sides_of,
-    spans,
-)
 
 _HALVES: tuple[Side, ...] = ("left", "right")
 NARROWEST_GAP = 25.0
@@ -64,6 +52,11 @@ def on_both(pattern: Cut, a: Run, b: Run, stretch: tuple[float, float], half: Si
     far = run_length(pattern, b)
     low, high = (far - end, far - start) if runs_opposed(pattern, a, b) else (start, end)
     return part(pattern, a, start, end), part(pattern, b, low, high)
+
+
+def left_of(pattern: Cut, seam: Any, stretch: tuple[float, float] | None) -> tuple[Run, ...]:
+    """What a seam leaves open or raw of each of its two runs, on the half that it is told for."""
+    return () if stretch is None else on_both(pattern, seam.a[0], seam.b[0], stretch, side_of(seam.half))
 
 
 def around(pattern: Cut, run: Run, at: float, width: float) -> Run:
@@ -113,6 +106,11 @@ def without_end(pattern: Cut, run: Run, at: Run | None, size: float) -> tuple[Ru
 
 def raw_beside(state: State, pattern: Cut, runs: Iterable[Run]) -> Run | None:
     """An edge beside the runs that is still raw where it meets them, if there is one; parts of edges are not asked."""
+    return next(all_raw_beside(state, pattern, runs), None)
+
+
+def all_raw_beside(state: State, pattern: Cut, runs: Iterable[Run]) -> Iterator[Run]:
+    """The edges beside the runs that are still raw where they meet them; parts of edges are not asked."""
     for run in runs:
         piece = pattern.piece(run.piece)
         if run.start is not None or run.end is not None:
@@ -121,16 +119,43 @@ def raw_beside(state: State, pattern: Cut, runs: Iterable[Run]) -> Run | None:
             at = corner(pattern, run, name)
             for side in sides_of(pattern, run):
                 if name != piece.fold and not closed_at(state, (run.piece, side, name), at):
-                    return Run(run.piece, (name,), side)
-    return None
+                    yield Run(run.piece, (name,), side)
 
 
-def hanging(state: State, pattern: Cut, caught: Iterable[Run], on: Iterable[Run]) -> Iterable[Case]:
-    """Facing ends that are caught in a hem or seam along `on` hang on the garment already."""
-    parts = [(run.piece, side) for run in on for side in sides_of(pattern, run)]
-    for run in caught:
-        sides = sides_of(pattern, run)
-        yield Case(all(any(state.joined((run.piece, side), part) for part in parts) for side in sides), run)
+def sewn_over(pattern: Cut, made: Operation, raw: Run, band: Iterable[Run]) -> bool:
+    """Whether a raw edge and an edge beside one of the runs of a `band` are shut in together by an operation after
+    `made`: as a collar goes over the neck and the upper end of a button band in one."""
+    mine, after = {(raw.piece, name) for name in raw.edges}, False
+    near = set(neighbours(pattern.piece(raw.piece), raw.edges))  # of one piece the two must meet, at its fold
+    ends = {
+        (run.piece, name)
+        for run in band
+        for name in neighbours(pattern.piece(run.piece), run.edges)
+        if run.piece != raw.piece or name in near
+    }
+    for record in getattr(pattern, "sewing", ()):
+        for each in record.operations:
+            if after:
+                closed = {(run.piece, name) for run in each.runs() for name in run.edges}
+                if mine <= closed and closed & (ends - mine):
+                    return True
+            after = after or made in (each, each.entire)
+    return False
+
+
+@dataclass(frozen=True)
+class Hanging:
+    """The condition that facing ends of the field `of`, caught in a hem or seam along the field `on`, hang on the
+    garment already."""
+
+    of: str
+    on: str
+
+    def cases(self, made: Any, state: State, pattern: Cut) -> Iterator[Case]:
+        parts = [(run.piece, side) for run in getattr(made, self.on) for side in sides_of(pattern, run)]
+        for run in getattr(made, self.of):
+            held = (any(state.joined((run.piece, side), part) for part in parts) for side in sides_of(pattern, run))
+            yield Case(all(held), run)
 
 
 # ---- rings ----------------------------------------------------------------------------------------------------
@@ -258,13 +283,3 @@ def inside(pattern: Cut, run: Run, depth: float) -> Path:
         return parallel(path, depth if left else -depth)
     except KitError:
         return path
-
-
-# ---- lengths ----------------------------------------------------------------------------------------
-
-
-def sewn_length(pattern: Cut, runs: Iterable[Run]) -> float:
-    """mm of the runs along the stitch line, darts and pleats shut, all halves together."""
-    return sum(
-        as_sewn(pattern.piece(run.piece), replace(run, side=None)).length * len(sides_of(pattern, run)) for run in runs
-    )

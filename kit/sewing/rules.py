@@ -11,10 +11,11 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Iterator, Mapping
 from dataclasses import dataclass, field, replace
-from itertools import islice, pairwise
+from itertools import pairwise
 from typing import Any, Literal, NamedTuple, Protocol
 
-from kit.diagnostic import Diagnostic, Level, Value, measured, message, named_edge, titled
+from kit.diagnostic import Diagnostic, Level, Value, as_value, measured, message, named_edge, titled
+from kit.language import variables
 from kit.piece.piece import Strip
 from kit.sewing.cut import Cut
 from kit.sewing.facts import edge_facts, facts_of, half_facts, place_facts
@@ -26,6 +27,8 @@ from kit.sewing.run import Run
 from kit.sewing.spans import minus, run_length, spans, whole_length
 from kit.sewing.state import TOLERANCE, State
 from kit.sewing.trouble import refuse, trouble
+
+Ends = Literal["", "next", "run", "all"]
 
 
 class Case(NamedTuple):
@@ -41,13 +44,18 @@ class Case(NamedTuple):
     touches: bool = False
 
 
+def off_by(at: Run | Place | Strip, by: float, slack: float = 0.5, /, **told: float) -> Case:
+    """A case that holds where something is off `by` no more than `slack` mm; `told` are mm that its message tells."""
+    return Case(by <= slack, at, amount=by, values={name: measured(mm) for name, mm in told.items()})
+
+
 class Condition(Protocol):
     """Something that holds of an operation at this point of the sewing, or not, case by case."""
 
     def cases(self, operation: Any, state: State, pattern: Cut) -> Iterable[Case]: ...
 
 
-def _row(given: object) -> tuple[Any, ...]:
+def row_held(given: object) -> tuple[Any, ...]:
     """What a field holds, as a row: nothing, one or several."""
     if given is None:
         return ()
@@ -73,7 +81,7 @@ class Of:
 
     def _facts(self, operation: Any, pattern: Cut) -> Iterator[tuple[Run | Place, Fact]]:
         what = self.what.format(kind=operation.kind)
-        for at in _row(getattr(operation, self.of)) if self.when is None or self.when(operation) else ():
+        for at in row_held(getattr(operation, self.of)) if self.when is None or self.when(operation) else ():
             found: tuple[Fact, ...]
             if self.each == "piece":
                 at = whole(at) if isinstance(at, str) else at
@@ -103,7 +111,7 @@ class Raw:
     of: str
 
     def cases(self, operation: Any, state: State, pattern: Cut) -> Iterable[Case]:
-        return (Case(state.is_raw(pattern, run), run) for run in _row(getattr(operation, self.of)))
+        return (Case(state.is_raw(pattern, run), run) for run in row_held(getattr(operation, self.of)))
 
 
 @dataclass(frozen=True)
@@ -113,7 +121,7 @@ class Closed:
     of: str
 
     def cases(self, operation: Any, state: State, pattern: Cut) -> Iterable[Case]:
-        return (Case(state.is_closed(pattern, run), run) for run in _row(getattr(operation, self.of)))
+        return (Case(state.is_closed(pattern, run), run) for run in row_held(getattr(operation, self.of)))
 
 
 @dataclass(frozen=True)
@@ -123,7 +131,7 @@ class Seamed:
     of: str
 
     def cases(self, operation: Any, state: State, pattern: Cut) -> Iterable[Case]:
-        for run in _row(getattr(operation, self.of)):
+        for run in row_held(getattr(operation, self.of)):
             left = minus(spans(pattern, run), state.seamed)
             yield Case(all(span.length <= TOLERANCE for span in left), run)
 
@@ -135,7 +143,7 @@ class Pressed:
     of: str
 
     def cases(self, operation: Any, state: State, pattern: Cut) -> Iterable[Case]:
-        for run in _row(getattr(operation, self.of)):
+        for run in row_held(getattr(operation, self.of)):
             yield Case(not any(map(state.touches, facts_of(pattern, (run,), "unpressed"))), run)
 
 
@@ -146,7 +154,7 @@ class InsideOut:
     of: tuple[str, ...]
 
     def cases(self, operation: Any, state: State, pattern: Cut) -> Iterable[Case]:
-        named = [each for field in self.of for each in _row(getattr(operation, field))]
+        named = [each for field in self.of for each in row_held(getattr(operation, field))]
         places = [whole(each) if isinstance(each, str) else each for each in named]
         for name, at in {each.piece: each for each in places}.items():
             yield Case(name in state.inside_out, at, values={"piece": titled(pattern.piece(name).title)})
@@ -164,7 +172,7 @@ class Excess:
 
     def cases(self, operation: Any, state: State, pattern: Cut) -> Iterable[Case]:
         amount = self.by(operation)
-        for run in _row(getattr(operation, self.of)):
+        for run in row_held(getattr(operation, self.of)):
             yield Case(amount <= self.slack, run, amount=amount, values=self.values)
 
 
@@ -179,7 +187,7 @@ class Suits:
     values: Mapping[str, Value] = field(default_factory=dict)
 
     def cases(self, operation: Any, state: State, pattern: Cut) -> Iterable[Case]:
-        at, amount = _row(getattr(operation, self.of))[0], self.by(operation)
+        at, amount = row_held(getattr(operation, self.of))[0], self.by(operation)
         return (Case(self.test(operation), at, amount=amount, values=self.values),)
 
 
@@ -195,6 +203,32 @@ class Made:
 
 
 @dataclass(frozen=True)
+class EnoughStrips:
+    """As many of the strip that the field `of` names are cut as are used by then, `number` of them now."""
+
+    of: str
+    number: Callable[[Any, Cut], int]
+
+    def cases(self, operation: Any, state: State, pattern: Cut) -> Iterable[Case]:
+        strip = pattern.strip(getattr(operation, self.of))
+        used = state.count(strip.name) + self.number(operation, pattern)
+        return (Case(used <= strip.count, strip, values={"count": as_value(used), "cut": as_value(strip.count)}),)
+
+
+@dataclass(frozen=True)
+class Each:
+    """A `test` of each run, mark or piece of a field, asked with (operation, state, pattern, which of them)."""
+
+    of: str
+    test: Callable[[Any, State, Cut, Any], object]
+
+    def cases(self, operation: Any, state: State, pattern: Cut) -> Iterable[Case]:
+        for each in row_held(getattr(operation, self.of)):
+            at = whole(each) if isinstance(each, str) else each
+            yield Case(bool(self.test(operation, state, pattern, each)), at)
+
+
+@dataclass(frozen=True)
 class Asking:
     """A condition as a function of the operation, the state and the pattern that gives its cases, for what no other
     condition says."""
@@ -202,16 +236,26 @@ class Asking:
     cases: Callable[[Any, State, Cut], Iterable[Case]]
 
 
+Walk = Callable[[Any, State, Cut], Iterable[tuple[str, Case]]]
+Walked = dict[Walk, tuple[str, Case] | None]
+"""What walks met first, for one operation at one moment."""
+
+
 @dataclass(frozen=True)
 class First:
     """What is met first where a function walks along and gives (kind, case) of all that is wrong: only the rule of that
     `kind` is broken."""
 
-    walk: Callable[[Any, State, Cut], Iterable[tuple[str, Case]]]
+    walk: Walk
     kind: str
 
-    def cases(self, operation: Any, state: State, pattern: Cut) -> Iterable[Case]:
-        return (case for kind, case in islice(self.walk(operation, state, pattern), 1) if kind == self.kind)
+    def cases(self, operation: Any, state: State, pattern: Cut, walked: Walked | None = None) -> Iterable[Case]:
+        """Rules of several kinds share a walk: what it met first is `walked` already for the rule before."""
+        walked = {} if walked is None else walked
+        if self.walk not in walked:
+            walked[self.walk] = next(iter(self.walk(operation, state, pattern)), None)
+        met = walked[self.walk]
+        return () if met is None or met[0] != self.kind else (met[1],)
 
 
 @dataclass(frozen=True)
@@ -221,7 +265,7 @@ class EndToEnd:
     of: str
 
     def cases(self, operation: Any, state: State, pattern: Cut) -> Iterable[Case]:
-        for before, after in pairwise(_row(getattr(operation, self.of))):
+        for before, after in pairwise(row_held(getattr(operation, self.of))):
             values = {"place": placed(pattern, before), "other": placed(pattern, after)}
             yield Case(
                 state.continuous(pattern, before, after), replace(before, edges=before.edges[-1:]), values=values
@@ -235,7 +279,7 @@ class WholeEdges:
     of: str
 
     def cases(self, operation: Any, state: State, pattern: Cut) -> Iterable[Case]:
-        for run in _row(getattr(operation, self.of)):
+        for run in row_held(getattr(operation, self.of)):
             whole = run.stretch is None or whole_length(pattern, run) - run_length(pattern, run) <= TOLERANCE
             yield Case(whole, run)
 
@@ -244,32 +288,39 @@ class WholeEdges:
 class Rule:
     """A condition that must hold before an operation is done; with `holds=False`, that must not.
 
-    `says` and `do` are the keys of other messages than `<code>` and, of what is said, `<says>_do`. `tells` names what
-    fills the message: place (the run or mark with its piece), edge, piece (its title), amount, a value of the case, or
-    a field of the operation (mm, said as an allowance); `do_tells` the same of what to do. `each`: every run that
-    breaks it is told, not the first alone. `when`: the rule is asked only where this is true of the operation. `on`:
-    the field whose first run it is told of, where that is not the one that broke it. `ends`: once it is broken the
-    rules after it are not asked any more, of that run ("run") or at all ("all"), or the next alone is not asked of that
-    run ("next")."""
+    `says` and `do` are the keys of other messages than `<code>` and, of what is said, `<says>_do`. A message has what
+    it has places for: place (the run or mark with its piece), edge, piece (its title), amount, a value of the case, or
+    a field of the operation (mm, said as an allowance). `each`: every run that breaks it is told, not the first alone.
+    `when`: the rule is asked only where this is true of the operation. `on`: the field whose first run it is told of,
+    where that is not the one that broke it. `ends`: once it is broken the rules after it are not asked any more, of
+    that run ("run") or at all ("all"), or the next alone is not asked of that run ("next")."""
 
     condition: Condition
     code: str
     holds: bool = True
     says: str = ""
     do: str = ""
-    tells: tuple[str, ...] = ("place",)
-    do_tells: tuple[str, ...] = ()
     each: bool = False
     when: Callable[[Any], bool] | None = None
     on: str = ""
-    ends: Literal["", "next", "run", "all"] = ""
+    ends: Ends = ""
     level: Level = "error"
 
-    def broken(self, operation: Any, state: State, pattern: Cut) -> list[Case]:
-        """The cases that break it, one of each run or mark; the first alone, unless `each` is to be told."""
+    @property
+    def keys(self) -> tuple[str, str]:
+        """The messages of what is wrong and of what to do."""
+        says = self.says or self.code
+        return f"sewing_trouble.{says}", f"sewing_trouble.{self.do or f'{says}_do'}"
+
+    def broken(self, operation: Any, state: State, pattern: Cut, walked: Walked | None = None) -> list[Case]:
+        """The cases that break it, one of each run or mark; the first alone, unless `each` is to be told. `walked` is
+        what rules before it have walked along."""
         if self.when is not None and not self.when(operation):
             return []
-        cases = self.condition.cases(operation, state, pattern)
+        if isinstance(self.condition, First):
+            cases = self.condition.cases(operation, state, pattern, walked)
+        else:
+            cases = self.condition.cases(operation, state, pattern)
         found = [case for case in cases if (not case.holds if self.holds else case.holds or case.touches)]
         once = list({id(case.at): case for case in reversed(found)}.values())[::-1]
         return once if self.each else once[:1]
@@ -277,9 +328,10 @@ class Rule:
     def told(self, operation: Any, pattern: Cut, case: Case) -> Diagnostic:
         """What the rule says of a case that breaks it."""
         run = self._run(operation, pattern, case)
-        of = (operation, pattern, case, run)
-        says = message(f"sewing_trouble.{self.says or self.code}", **self._values(self.tells, *of))
-        do = message(f"sewing_trouble.{self.do or f'{self.says or self.code}_do'}", **self._values(self.do_tells, *of))
+        says, do = (
+            message(key, **{name: self._value(name, operation, pattern, case, run) for name in variables(key)})
+            for key in self.keys
+        )
         if isinstance(case.at, Strip):
             piece, edge = (run.piece, run.edges[0]) if self.on else ("", "")
             return trouble(
@@ -289,14 +341,11 @@ class Rule:
 
     def _run(self, operation: Any, pattern: Cut, case: Case) -> Run:
         """The run it is told of, of a mark the edge nearest to it; of a strip no run, unless one is named by `on`."""
-        at = _row(getattr(operation, self.on))[0] if self.on else case.at
+        at = row_held(getattr(operation, self.on))[0] if self.on else case.at
         if isinstance(at, Strip):
             return Run("", ())
         run = at if isinstance(at, Run) else ground(pattern, at)
         return Run(run.piece, (case.edge,), run.side) if case.edge and not self.on else run
-
-    def _values(self, names: tuple[str, ...], *of: Any) -> dict[str, Value]:
-        return {name: self._value(name, *of) for name in names}
 
     def _value(self, name: str, operation: Any, pattern: Cut, case: Case, run: Run) -> Value:
         if name in case.values:
@@ -314,12 +363,30 @@ class Rule:
 
 def in_a_row(of: str) -> Rule:
     """The rule that the runs of a field lie end to end."""
-    return Rule(EndToEnd(of), "not_joined_yet", tells=("place", "other"), each=True)
+    return Rule(EndToEnd(of), "not_joined_yet", each=True)
 
 
 def whole_edges(of: str) -> Rule:
     """The rule that the edges of a field are sewn whole: no part of one makes sense."""
     return Rule(WholeEdges(of), "part_of_edge", each=True)
+
+
+def at_least(field: str, mm: float, code: str, *, of: str, slack: float = 0.0, **more: Any) -> Rule:
+    """The rule that a width of an operation is no less than so many mm; it is told by its own name, they as `least`."""
+    by = Excess(lambda made: mm - getattr(made, field), of, slack, {"least": measured(mm, "allowance")})
+    return Rule(by, code, **more)
+
+
+def at_most(field: str, mm: float, code: str, *, of: str, **more: Any) -> Rule:
+    """The rule that it is no more than so many mm, told as `most`."""
+    by = Excess(lambda made: getattr(made, field) - mm, of, values={"most": measured(mm, "allowance")})
+    return Rule(by, code, **more)
+
+
+def deeper_turn(of: str, second: str = "second", **more: Any) -> Rule:
+    """The rule that of two turns the second is as deep as the first, which lies inside it."""
+    by = Excess(lambda hem: hem.first - getattr(hem, second), of, 0.5)
+    return Rule(by, "hem_turns", do="do_deepen_second_turn", **more)
 
 
 def apart(runs: Iterable[Run], state: State, pattern: Cut) -> tuple[Diagnostic, ...]:
@@ -347,8 +414,9 @@ def broken(rules: Iterable[Rule], operation: Any, state: State, pattern: Cut) ->
     found: list[Diagnostic] = []
     over: list[Run | Place | Strip] = []
     told: list[Run | Place | Strip] = []
+    walked: Walked = {}
     for rule in rules:
-        cases = [case for case in rule.broken(operation, state, pattern) if case.at not in over + told]
+        cases = [case for case in rule.broken(operation, state, pattern, walked) if case.at not in over + told]
         found += [rule.told(operation, pattern, case) for case in cases]
         if cases and rule.ends == "all":
             break

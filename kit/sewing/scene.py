@@ -36,6 +36,8 @@ ThingKind = Literal[
     "clips",
     "wedges",
     "caught",
+    "tie",
+    "gap",
 ]
 
 
@@ -73,6 +75,28 @@ class Along:
 
 
 @dataclass(frozen=True)
+class RoundLie:
+    """How a layer lies that is closed to a ring, seen as it stands: the surface from the circle `near` (radius, height)
+    of its `edge` to the circle `far` of its `others` (none: a round piece). `seam` is the edge its own ends are sewn
+    by, `work` says that its edge is worked at, `inside` that one only looks into it, `raw` whether its edge and the
+    others are cut edges."""
+
+    near: tuple[float, float]
+    far: tuple[float, float]
+    edge: str
+    others: tuple[str, ...] = ()
+    seam: str = ""
+    work: bool = False
+    inside: bool = False
+    raw: tuple[bool, bool] = (False, False)
+
+    @property
+    def level(self) -> bool:
+        """Whether it lies level, as a disc or a brim on a table does."""
+        return abs(self.near[1] - self.far[1]) < 1.0
+
+
+@dataclass(frozen=True)
 class Layer:
     """One cloth layer: `run.piece` (and `run.side`) says which cut piece; `up` which face the viewer sees.
     `stuff` is facing, interfacing, main or strip. With `on`, this layer is laid so that its `run` lies on
@@ -87,7 +111,9 @@ class Layer:
     back in this step to that many mm, those `creased` end at a fold so far outside their stitch line: (run, mm). Where
     a seam opened out is pressed to one side, `lain` mm of it lie over this piece (0: none on this one); None where each
     allowance lies back on its own piece. `bound` are its edges that are shut in a binding by now: (run, mm that it
-    shows)."""
+    shows). `round` tells how it lies where it is a ring that is seen as it stands; then the picture has no other. One
+    laid `together` that is `spread` follows the edge it is laid on, as clips and ease let cloth do; `against` tells
+    whether the two edges run against each other, where it is known."""
 
     run: Run
     up: Face = "right"
@@ -107,6 +133,9 @@ class Layer:
     creased: tuple[tuple[Run, float], ...] = ()
     lain: float | None = None
     bound: tuple[tuple[Run, float], ...] = ()
+    round: RoundLie | None = None
+    spread: bool = False
+    against: bool | None = None
 
 
 @dataclass(frozen=True)
@@ -116,7 +145,8 @@ class Row:
     machine row, a zigzag, long basting or gathering stitches, hand stitches and a box with a cross apart; the box lies
     round the line at `inset`, as long as the run and twice as deep as the inset. With `line`, the row follows that
     path in draft coordinates of the run's piece instead of the run (a dart's leg, a pocket's edge). One that `goes_on`
-    is part of another row of the scene, on the next piece."""
+    is part of another row of the scene, on the next piece. Where it goes on over the fold of its piece, `folded` tells
+    which end of its run lies there; it is sewn from the other one."""
 
     run: Run
     inset: float = 0.0
@@ -126,6 +156,7 @@ class Row:
     style: Literal["machine", "zigzag", "baste", "gather", "hand", "box"] = "machine"
     line: Path | None = None
     goes_on: bool = False
+    folded: Literal["", "start", "end"] = ""
 
 
 @dataclass(frozen=True)
@@ -195,15 +226,18 @@ class Section:
 class Thing:
     """Something sewn on that is no cut piece: zip (or one tape of an open one, on the outer side of `line`), button, a
     line to cut along, a placket's tower, hook and eye or bar, the halves of a snap, buttonhole, eyelet, elastic, cord,
-    binding, a strip's end caught under the layer; or cut away: clips and wedges in an allowance, `apart` mm from each
-    other. It lies along `line` (draft coordinates of `run.piece`), or at its start where it has no length, `width` mm
-    across."""
+    binding, a strip's end caught under the layer, a tie or strap that is seen, of the strip `of`; a gap that is open to
+    turn through; or cut away: clips and wedges in an allowance, `apart` mm from each other. It lies along `line` (draft
+    coordinates of `run.piece`), or at its start where it has no length, `width` mm across. `ink` is old for clips that
+    an earlier picture has shown."""
 
     kind: ThingKind
     run: Run
     line: Path
     width: float = 10.0
     apart: float = 0.0
+    ink: Ink = "new"
+    of: str = ""
 
 
 @dataclass(frozen=True)
@@ -213,7 +247,9 @@ class StripShape:
     `tube`: it lies folded in two, right sides together, as wide as half of what is cut, its row (new, or `old`) `seam`
     mm from the raw edges, which are trimmed to `back` mm there and to `back_end` across its end (0: not at all), the
     `upper` of the two to so many. `hem` is the width of a hem turned along its long edges, `hem_ends` at how many of
-    its short ones. `pieced`: two of its lengths are being joined, as "bias" ends, "corner" on corner or "straight"."""
+    its short ones. `pieced`: two of its lengths are being joined, as "bias" ends, "corner" on corner or "straight".
+    `placket`: it is on a slit of the piece `on`, `slit` mm long and pulled straight: "laid" under it, "covering" its
+    raw edges, or folded and stitched on a "slant"."""
 
     slant: float = 0.0
     rows: tuple[tuple[Literal["open", "fold"], float], ...] = ()
@@ -226,6 +262,9 @@ class StripShape:
     hem: float = 0.0
     hem_ends: int = 0
     pieced: str = ""
+    placket: Literal["", "laid", "covering", "slant"] = ""
+    on: str = ""
+    slit: float = 0.0
 
 
 @dataclass(frozen=True)

@@ -14,7 +14,7 @@ from typing import Literal, NamedTuple, TypedDict, Unpack
 
 from kit.geometry import Path
 from kit.sewing.run import Run
-from kit.sewing.scene import Face, Layer, Row, Scene, Section, Stuff, Thing
+from kit.sewing.scene import Face, Layer, Row, Scene, Section, StripShape, Stuff, Thing
 
 
 class Seen(NamedTuple):
@@ -57,6 +57,11 @@ def _scene(layers: tuple[Layer, ...], rows: tuple[Row, ...], at: Run, more: Show
 def laid(run: Run, *rows: Row, up: Face = "right", stuff: Stuff = "main", **more: Unpack[Shows]) -> Scene:
     """One piece lying flat, its face `up` to the viewer."""
     return _scene((Layer(run, up=up, stuff=stuff),), rows, run, more)
+
+
+def lone(strip: str, shape: StripShape, section: Section | None = None, stage: str = "") -> Scene:
+    """A strip by itself."""
+    return Scene((), section=section, strip=strip, shape=shape, stage=stage)
 
 
 def lined(run: Run, *rows: Row, up: Face = "right", stuff: Stuff = "main", **more: Unpack[Shows]) -> Scene:

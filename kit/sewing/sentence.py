@@ -19,23 +19,30 @@ class Sentence(NamedTuple):
     values: Mapping[str, tuple[Any, str]]
 
 
-class Say(NamedTuple):
-    """A sentence that is said only `when` that is true of the operation."""
+Said = str | Sentence
+"""The key of a sentence, filled by the operation that says it, or a sentence as it is; "" is none."""
 
-    key: str
-    when: Callable[[Any], bool]
+
+class Say(NamedTuple):
+    """A sentence that is said only `when` that is true of the operation; where it is not, the `other`."""
+
+    key: Said
+    when: Callable[[Any], Any]
+    other: Said = ""
 
 
 class Also(NamedTuple):
     """What fills a place in sentences besides the fields: the place's `name`, the value or a function of (operation,
-    pattern) that gives it, its kind."""
+    pattern) that gives it (None: nothing fills it), its kind."""
 
     name: str
     value: Any
     kind: str = "allowance"
 
 
-Telling = Callable[[Any, Cut], Iterable[Sentence]]
-"""A sentence that no key alone can give: (operation, pattern) -> sentences."""
-Keys = tuple[str | Say | Telling, ...]
+Telling = Callable[[Any, Cut], Said | Iterable[Said]]
+"""Sentences that no key alone can give: (operation, pattern) -> them or their keys."""
+Keys = tuple[Said | Say | Telling, ...]
 """The type of `says`, written in a class that others build on."""
+PRESS_LATER = Say(Sentence("press_later", {}), lambda made: made.press == "later")
+"""Of an operation whose seam waits for the iron."""

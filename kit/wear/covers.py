@@ -66,7 +66,8 @@ def _thigh(worn: Worn, piece: str) -> list[Diagnostic]:
 
 def gape(worn: Worn) -> list[Diagnostic]:
     """The free neck edge of a front that wraps, against the body it lies on: heights on paper are taken as the body's,
-    measured from the neck over the bust to the waist, widths as they are."""
+    measured from the neck over the bust to the waist, widths as they are. A bodice lengthened or shortened above the
+    waist is worn by somebody that much longer or shorter there than the size it is drafted in."""
     measured_there = {each.name for each in worn.body.measures if not each.estimated}
     if "front_waist_length" not in measured_there or worn.gives > 1.1:
         return []
@@ -75,7 +76,7 @@ def gape(worn: Worn) -> list[Diagnostic]:
         high = worn.up(piece, neck.y) if neck is not None else 0.0
         if not piece.cut.mirrored or high < _HIGH:
             continue
-        longer = worn.body["front_waist_length"] / high
+        longer = (worn.body["front_waist_length"] + _fitted(worn, "above_waist")) / high
         for edge in piece.edges:
             points = edge.path.points(0.5)
             if edge.role != "neck" or min(point.x for point in points) > -_BEYOND:
@@ -90,6 +91,12 @@ def gape(worn: Worn) -> list[Diagnostic]:
             place = {"piece": piece.name, "edge": edge.name}
             return [told(kind, "warning", says, can, amount=abs(more), measures=("front_waist_length",), **place)]
     return []
+
+
+def _fitted(worn: Worn, place: str) -> float:
+    """mm by which fit changes made the pieces longer at that place."""
+    set_to = {each.name: float(each.value) for each in worn.pattern.values}
+    return set_to.get(f"lengthen_{place}", 0.0) - set_to.get(f"shorten_{place}", 0.0)
 
 
 def _buttons(worn: Worn) -> list[tuple[str, str, float]]:

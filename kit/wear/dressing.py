@@ -115,6 +115,8 @@ def down_the_arm(worn: Worn, loop: Loop) -> float | None:
 
 
 def _arm(worn: Worn, loop: Loop) -> Iterator[Diagnostic]:
+    if all(stretch.slit for stretch in loop.stretches):
+        return  # a placket above a cuff: nothing goes through it alone, the cuff is told for itself
     first = loop.stretches[0]
     down, has = down_the_arm(worn, loop), loop.length * worn.gives
     place = {"piece": first.piece, "edge": first.edge}

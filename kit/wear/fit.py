@@ -12,15 +12,14 @@ from collections.abc import Iterator, Mapping
 
 from kit.diagnostic import Diagnostic, Value, measure, measured, message, per_cent
 from kit.lesson.pattern import Fit
+from kit.piece.piece import Edge, Piece
 from kit.piece.role import Landmark
-from kit.sewing.operations.bands import SetBand
 from kit.sewing.operations.drawn_in import JOIN, ThreadElastic
 from kit.sewing.order import operations
-from kit.sewing.spans import run_length, sides_of
 from kit.wear.girth import Worn
 from kit.wear.levels import GIRTHS, Level
 from kit.wear.needs import taken
-from kit.wear.passage import has_neck, is_top, opens_all_the_way
+from kit.wear.passage import at_waist, has_neck, is_top, opens_all_the_way, waist_edge
 from kit.wear.told import told
 
 INCH = 25.4
@@ -66,29 +65,6 @@ def levels_worn(worn: Worn) -> Iterator[tuple[Level, float]]:
             at = worn.round(height)
             if at is not None and at.closed:
                 yield level, at.girth
-
-
-def waist_edge(worn: Worn) -> float | None:
-    """mm round the upper edge of what hangs from the waist: of its elastic, of its band without the overlap, or of the
-    edge itself; None where it has no such edge, or one that wraps."""
-    if not worn.torso or has_neck(worn) or opens_all_the_way(worn):
-        return None
-    for _, operation in operations(worn.pattern):
-        if isinstance(operation, ThreadElastic) and _at_waist(worn, operation):
-            return operation.length - (JOIN if operation.ring else 0.0)
-    for _, operation in operations(worn.pattern):
-        if isinstance(operation, SetBand) and _at_waist(worn, operation):
-            band = sum(run_length(worn.pattern, run) * len(sides_of(worn.pattern, run)) for run in operation.a)
-            return band
-    top = next((loop for loop in worn.edges.shut if is_top(worn, loop)), None)
-    if top is None:
-        return None
-    return sum(stretch.length for stretch in top.stretches if "waist" in stretch.roles and not stretch.slit)
-
-
-def _at_waist(worn: Worn, operation: ThreadElastic | SetBand) -> bool:
-    runs = operation.edges if isinstance(operation, ThreadElastic) else operation.b
-    return any(worn.pattern.piece(run.piece).edge(edge).role == "waist" for run in runs for edge in run.edges)
 
 
 def sizes(worn: Worn) -> list[Diagnostic]:
@@ -147,12 +123,7 @@ def elastic(worn: Worn) -> list[Diagnostic]:
     waist = taken(worn.body, "waist_girth")
     found = []
     for record, operation in operations(worn.pattern):
-        if (
-            waist is None
-            or not worn.torso
-            or not isinstance(operation, ThreadElastic)
-            or not _at_waist(worn, operation)
-        ):
+        if waist is None or not worn.torso or not isinstance(operation, ThreadElastic) or not at_waist(worn, operation):
             continue
         long = operation.length - (JOIN if operation.ring else 0.0)
         if long > waist + _CLOSE:
@@ -193,16 +164,38 @@ def hat(worn: Worn) -> list[Diagnostic]:
         return []
     names = {piece.name for piece in pieces}
     loop = max((loop for loop in worn.edges.shut if loop.pieces & names), key=lambda loop: loop.length, default=None)
-    if loop is None:
-        return []
-    first, has = loop.stretches[0], loop.length
+    if loop is not None:
+        place, has = (loop.stretches[0].piece, loop.stretches[0].edge), loop.length
+    else:  # a brim or band is sewn to it: the edge that the line for the head begins at
+        edges = [(piece, edge) for piece in pieces if (edge := _head_edge(piece)) is not None]
+        if not edges:
+            return []
+        place = (edges[0][0].name, edges[0][1].name)
+        has = sum(edge.path.length * len(piece.sides) for piece, edge in edges)
     if has * worn.gives < head - _CLOSE:
         says = message("wear.head_small", has=measured(has), head=measured(head))
         can = message("wear.head_small_do", amount=measured(head - has))
         more = head - has
-        return [told("head_small", "error", says, can, amount=more, piece=first.piece, edge=first.edge)]
+        return [
+            told("head_small", "error", says, can, amount=more, piece=place[0], edge=place[1], measures=("head_girth",))
+        ]
     if has > head + HAT_LOOSE:
         says = message("wear.head_large", has=measured(has), head=measured(head))
         can = message("wear.head_large_do")
-        return [told("head_large", "warning", says, can, amount=has - head, piece=first.piece, edge=first.edge)]
+        return [told("head_large", "warning", says, can, amount=has - head, piece=place[0], edge=place[1])]
     return []
+
+
+def _head_edge(piece: Piece) -> Edge | None:
+    """The edge, no fold, that runs off most nearly along the piece's line for the head from where that begins."""
+    line = piece.guide_of(_HEAD)
+    if line is None:
+        return None
+    near = [
+        (abs(tangent.cross(line.start_tangent)), edge)
+        for edge in piece.edges
+        if edge.name != piece.fold
+        for end, tangent in ((edge.path.start, edge.path.start_tangent), (edge.path.end, edge.path.end_tangent))
+        if end.distance(line.start) < 1.0
+    ]
+    return min(near, key=lambda each: each[0], default=(0.0, None))[1]

@@ -22,7 +22,8 @@ from kit.wear.told import told
 INCH = 25.4
 ARMPIT = 120.0
 """mm from the shoulder's tip down to the armpit: 157 from the nape (2012 Anthropometric Survey of U.S. Army Personnel,
-Gordon et al., NATICK/TR-15/007, 2014; 993 women), less what the tip lies lower (from memory about 40)."""
+Gordon et al., NATICK/TR-15/007, 2014; 993 women), less what the tip lies lower (about 40; common practice, no
+source)."""
 LIFTS = 100.0
 """mm by which a raised arm may lift the hem (common practice, no source)."""
 LONG = 0.8
@@ -38,7 +39,8 @@ BARE = 3 * INCH
 SEATED = 15.0
 """mm that the crotch seam may be shorter than the body (common practice, no source)."""
 _ENOUGH = 3.0
-_GIVES = 1.15  # cloth that stretches more goes with the body
+GIVES = 1.15
+"""Cloth that stretches more goes with the body (common practice, no source)."""
 
 
 def armpit(worn: Worn) -> float | None:
@@ -62,7 +64,7 @@ def raised_arm(worn: Worn) -> list[Diagnostic]:
     """Long set-in sleeves that lift the garment when an arm is raised."""
     at = armpit(worn)
     sleeve = next((piece for piece in worn.edges.worn if piece.role == "sleeve"), None)
-    if at is None or sleeve is None or worn.gives >= _GIVES or worn.underarm > 1e6 or "arm_length" not in worn.body:
+    if at is None or sleeve is None or worn.gives >= GIVES or worn.underarm > 1e6 or "arm_length" not in worn.body:
         return []
     ys = [point.y for edge in sleeve.edges for point in edge.path.points(1.0)]
     long = max(ys) - min(ys)
@@ -79,7 +81,7 @@ def raised_arm(worn: Worn) -> list[Diagnostic]:
 
 def cap_ease(worn: Worn) -> list[Diagnostic]:
     """A sleeve's cap with more ease than its cloth takes; a gathered one is meant so."""
-    most = CAP_KNIT if worn.gives >= _GIVES else CAP
+    most = CAP_KNIT if worn.gives >= GIVES else CAP
     gathered = {
         (run.piece, edge)
         for _, operation in operations(worn.pattern)
@@ -113,7 +115,7 @@ def bare_armhole(worn: Worn) -> list[Diagnostic]:
 
 def seated(worn: Worn) -> list[Diagnostic]:
     """A crotch seam, from the upper edge in front to the one behind, that is shorter than the body there."""
-    if "total_crotch_length" not in worn.body or not worn.legs or worn.gives >= _GIVES:
+    if "total_crotch_length" not in worn.body or not worn.legs or worn.gives >= GIVES:
         return []
     if any(isinstance(operation, ThreadElastic) for _, operation in operations(worn.pattern)):
         return []  # where it is worn, its wearer decides

@@ -14,6 +14,7 @@ from kit.body.body import Body
 MEANS: Mapping[str, float] = {"head_girth": 561.0, "hand_girth": 187.0, "heel_girth": 310.0}
 GROWN = 720.0
 """mm of bust from which a body is taken for a grown woman's (common practice, no source)."""
+_TALL = 1500.0
 HIP_GIVES = 0.04
 """The part by which hips give way when a skirt is drawn over them (common practice, no source)."""
 SHOULDERS = 1.02
@@ -37,6 +38,19 @@ def taken(body: Body, name: str) -> float | None:
     if name in body:
         return body[name]
     return MEANS.get(name) if "bust_girth" in body and body["bust_girth"] >= GROWN else None
+
+
+def is_child(body: Body) -> bool:
+    """Whether a body is known to be a child's: by its bust, or where it has none by a height under 150 cm (common
+    practice, no source). Of a body that tells neither it is not known.
+
+    >>> from kit.body.body import Measure
+    >>> is_child(Body("110", (Measure("height", 1100.0),))), is_child(Body("a bag", ()))
+    (True, False)
+    """
+    if "bust_girth" in body:
+        return body["bust_girth"] < GROWN
+    return "height" in body and body["height"] < _TALL
 
 
 def arm_girth(body: Body, down: float) -> float | None:

@@ -10,8 +10,10 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from typing import Literal
 
-from kit.sewing.operations.drawn_in import ThreadElastic
+from kit.sewing.operations.bands import SetBand
+from kit.sewing.operations.drawn_in import JOIN, ThreadElastic
 from kit.sewing.order import operations
+from kit.sewing.spans import run_length, sides_of
 from kit.wear.edges import Loop
 from kit.wear.girth import Worn
 from kit.wear.needs import HIP_GIVES, SHOULDERS, taken
@@ -184,6 +186,29 @@ def drawn_girth(worn: Worn, height: float) -> float | None:
     return None
 
 
+def waist_edge(worn: Worn) -> float | None:
+    """mm round the upper edge of what hangs from the waist: of its elastic, of its band without the overlap, or of the
+    edge itself; None where it has no such edge, or one that wraps."""
+    if not worn.torso or has_neck(worn) or opens_all_the_way(worn):
+        return None
+    for _, operation in operations(worn.pattern):
+        if isinstance(operation, ThreadElastic) and at_waist(worn, operation):
+            return operation.length - (JOIN if operation.ring else 0.0)
+    for _, operation in operations(worn.pattern):
+        if isinstance(operation, SetBand) and at_waist(worn, operation):
+            return sum(run_length(worn.pattern, run) * len(sides_of(worn.pattern, run)) for run in operation.a)
+    top = next((loop for loop in worn.edges.shut if is_top(worn, loop)), None)
+    if top is None:
+        return None
+    return sum(stretch.length for stretch in top.stretches if "waist" in stretch.roles and not stretch.slit)
+
+
+def at_waist(worn: Worn, operation: ThreadElastic | SetBand) -> bool:
+    """Whether elastic or a band is set to an upper edge at the waist."""
+    runs = operation.edges if isinstance(operation, ThreadElastic) else operation.b
+    return any(worn.pattern.piece(run.piece).edge(edge).role == "waist" for run in runs for edge in run.edges)
+
+
 def _over(worn: Worn, top: Loop) -> Iterator[Narrow]:
     """Over the head: from the hem up everything passes bust and shoulders, and the head goes through the neck."""
     bust, head, through = taken(worn.body, "bust_girth"), taken(worn.body, "head_girth"), top.length * worn.gives
@@ -193,7 +218,8 @@ def _over(worn: Worn, top: Loop) -> Iterator[Narrow]:
         return
     low, high = ends(worn, top)
     upper = min(worn.heights.get("bust", high), worn.underarm - 2.0, high) if "neck" in top.roles else high
-    yield from _narrowest(worn, low, upper, "bust_girth", bust, bust * SHOULDERS)
+    narrow = tuple(_narrowest(worn, low, upper, "bust_girth", bust, bust * SHOULDERS))
+    yield from narrow or _edge(worn, top, high, "bust_girth", bust, bust * SHOULDERS)
 
 
 def _into(worn: Worn, top: Loop) -> Iterator[Narrow]:
@@ -207,7 +233,20 @@ def _into(worn: Worn, top: Loop) -> Iterator[Narrow]:
         yield Narrow("hip_girth", hip, need, top.length * worn.gives, None)
     upper = min(worn.underarm - 2.0, high) if "neck" in top.roles else high
     lower = max(low, worn.heights["hip"], worn.crotch)
-    yield from _narrowest(worn, lower, upper, "hip_girth", hip, need)
+    narrow = tuple(_narrowest(worn, lower, upper, "hip_girth", hip, need))
+    yield from narrow or _edge(worn, top, high, "hip_girth", hip, need)
+
+
+def _edge(worn: Worn, top: Loop, height: float, part: str, girth: float, need: float) -> Iterator[Narrow]:
+    """The upper edge of what has no neck, where less passes it, opened, than is needed. Of cloth cut round, as a circle
+    skirt, the edge itself tells what a level cut through the flat piece does not. Elastic is seen by the cut."""
+    around = waist_edge(worn)
+    if around is None or any(isinstance(operation, ThreadElastic) for _, operation in operations(worn.pattern)):
+        return
+    opened = sum(stretch.length for stretch in top.stretches if stretch.zip or stretch.slit)
+    through = around * worn.gives + opened
+    if through < need - _ENOUGH:
+        yield Narrow(part, girth, need, through, height)
 
 
 def _narrowest(worn: Worn, low: float, high: float, part: str, girth: float, need: float) -> Iterator[Narrow]:

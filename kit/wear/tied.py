@@ -6,7 +6,7 @@ round more than once has wrapped its ends past one another, and the way is short
 
 from __future__ import annotations
 
-from kit.diagnostic import Diagnostic, measured, message, titled
+from kit.diagnostic import Diagnostic, Level, measured, message, titled
 from kit.lesson.pattern import SewRecord
 from kit.piece.piece import Piece
 from kit.sewing.operations.belt_loops import BeltLoop
@@ -15,7 +15,7 @@ from kit.sewing.operations.ties import AttachHandle
 from kit.sewing.order import operations
 from kit.sewing.spans import path_of, sides_of
 from kit.wear.girth import Worn
-from kit.wear.needs import taken
+from kit.wear.needs import MEANS, taken
 from kit.wear.told import told
 
 KNOT = 200.0
@@ -127,8 +127,10 @@ def belts(worn: Worn) -> list[Diagnostic]:
 
 
 def straps(worn: Worn) -> list[Diagnostic]:
-    """A strap fixed with both ends to an upper edge, as round the neck of an apron: the head goes through it."""
-    head = taken(worn.body, "head_girth")
+    """A strap fixed with both ends to an upper edge, as round the neck of an apron: the head goes through it. Of a
+    draft that uses no measure of anybody it is told as a warning, by the mean head of women."""
+    nobody = not worn.body.measures
+    head = MEANS["head_girth"] if nobody else taken(worn.body, "head_girth")
     torso = {piece.name: piece for piece in worn.torso}
     found = []
     for record, operation in operations(worn.pattern):
@@ -142,7 +144,10 @@ def straps(worn: Worn) -> list[Diagnostic]:
         strip = worn.pattern.strip(operation.name)
         loop = (strip.finished_length or strip.length) + high - low
         if loop < head:
-            says = message("wear.strap_small", strip=titled(strip.title), has=measured(loop), head=measured(head))
+            key = "wear.strap_small_nobody" if nobody else "wear.strap_small"
+            says = message(key, strip=titled(strip.title), has=measured(loop), head=measured(head))
             can = message("wear.strap_small_do", amount=measured(head - loop))
-            found.append(told("strap_small", "error", says, can, amount=head - loop, step=record.key, piece=piece.name))
+            level: Level = "warning" if nobody else "error"
+            step = str(record.key)
+            found.append(told("strap_small", level, says, can, amount=head - loop, step=step, piece=piece.name))
     return found

@@ -7,6 +7,7 @@ from kit.lesson.pattern import Pattern
 from kit.sewing.order import sew
 from kit.sewing.state import State
 from kit.wear.covers import buttons, gape, wraps
+from kit.wear.cut_on import level_arm
 from kit.wear.dressing import limbs, no_way_on
 from kit.wear.fit import elastic, hat, sizes, stride
 from kit.wear.girth import Worn
@@ -45,7 +46,7 @@ def worn(pattern: Pattern, state: State) -> list[Diagnostic]:
         *gape(garment),
         *buttons(garment),
     ]
-    found += [*raised_arm(garment), *cap_ease(garment), *bare_armhole(garment), *seated(garment)]
+    found += [*raised_arm(garment), *level_arm(garment), *cap_ease(garment), *bare_armhole(garment), *seated(garment)]
     return [*found, *finished_small(garment, found)]
 
 

@@ -89,8 +89,11 @@ def spot_said(mark: NamedLandmark, system: System = "cm") -> str:
 
 
 def spots_said(places: tuple[NamedLandmark, ...], system: System = "cm") -> str:
-    """Two places along edges: "8 cm and 27 cm from the left side"; the way of the farther one is said of both."""
+    """Two places along edges: "8 cm and 27 cm from the left side"; the way of the farther one is said of both. Told
+    from different edges each is said by itself: "6 cm from the left side and 6 cm from the right side"."""
     one, two = places
+    if (one.label, one.side) != (two.label, two.side):
+        return listed([spot_said(each, system) for each in places])
     first, second = (both(each.mm, system) for each in places)
     return say(f"phrase.spots_{_way(two)}", first=first, second=second, edge=edge_on_side(_label(one), one.side))
 

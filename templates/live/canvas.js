@@ -595,6 +595,7 @@ class Canvas {
     const text = this.lettered(this.grid, "small", this.words[word]);
     text.setAttribute("transform", `translate(8 ${high - 10})`);
     text.style.textAnchor = "start";
+    text.classList.add("lessonkit-canvas-note");
   }
 
   // ---- looking closer ---------------------------------------------------------------------------------------
@@ -620,7 +621,8 @@ class Canvas {
     }
     if (left > right) return;
     const room = 44; // for handles and texts; texts lie level, so more at the sides
-    const k = Math.min((this.size.wide - 4 * room) / (right - left || 1), (this.size.high - 2 * room) / (high - low || 1));
+    const side = Math.min(2 * room, 0.16 * this.size.wide); // less of it on a telephone
+    const k = Math.min((this.size.wide - 2 * side) / (right - left || 1), (this.size.high - 2 * room) / (high - low || 1));
     const [x, y] = [this.size.wide / 2 - ((left + right) / 2) * k, this.size.high / 2 + ((low + high) / 2) * k];
     this.view = { k, x, y };
     this.fitted = true;

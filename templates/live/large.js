@@ -67,6 +67,8 @@ export default {
       model.save_changes();
     };
     const show = (large) => {
+      const stage = root.closest(".lessonkit-stage"); // on a stage it is the stage that fills the window
+      if (stage) return stage.dispatchEvent(new CustomEvent("lessonkit-fill", { detail: large }));
       root.classList.toggle("lessonkit-large-full", large);
       if (large) {
         root.requestFullscreen?.().catch(() => {}); // where it is not allowed the window itself is filled
@@ -74,7 +76,7 @@ export default {
       } else if (document.fullscreenElement === root) document.exitFullscreen();
     };
     const left = () => {
-      if (!document.fullscreenElement) root.classList.remove("lessonkit-large-full");
+      if (!document.fullscreenElement && !root.closest(".lessonkit-stage")) root.classList.remove("lessonkit-large-full");
     };
     open.addEventListener("click", () => show(true));
     document.addEventListener("fullscreenchange", left);

@@ -523,6 +523,8 @@ class Player {
   // ---- full window ------------------------------------------------------------------------------------------
 
   async toggleFull() {
+    const stage = this.root.closest(".lessonkit-stage"); // on a stage it is the stage that fills the window
+    if (stage) return stage.dispatchEvent(new CustomEvent("lessonkit-fill"));
     if (document.fullscreenElement === this.root) {
       await document.exitFullscreen();
     } else if (this.filling) {

@@ -7,8 +7,9 @@ import { $, drawn, made, showExercises, showFindings, showResults } from "./told
 
 const here = new URL("./", import.meta.url).href;
 const OWN = "\u0000own";
-const state = { language: "", units: "cm", size: "", body: null, values: {}, step: null, own: false };
-let page, words, about, form, good, moved = "", from = {};
+// What the reader chose; where nothing is chosen the page stands as it opened (`page.opening`).
+const state = { language: "", units: "", size: "", body: null, values: {}, step: null, own: false };
+let page, words, about, form, good, own_pages, moved = "", from = {};
 const sliders = new Sliders($("rows"), {}, slid);
 const grips = new Grips($("picture"), (name, at) => sliders.pull(name, at));
 
@@ -16,9 +17,14 @@ const grips = new Grips($("picture"), (name, at) => sliders.pull(name, at));
 
 const kept = () => `lesson:${location.pathname}:${page.slug}`;
 
+let last_kept = "";
+
 function keep() {
+  const text = JSON.stringify(state);
+  if (text === last_kept) return; // to write takes longer than to look
   try {
-    localStorage.setItem(kept(), JSON.stringify(state));
+    localStorage.setItem(kept(), text);
+    last_kept = text;
   } catch {
     // a browser that keeps nothing: the values stand as long as the page
   }
@@ -35,9 +41,12 @@ function recall() {
 
 // ---- what is asked ------------------------------------------------------------------------------------------------
 
+const units = () => state.units || page.opening.units;
+const size = () => state.size || page.opening.size;
+
 function setting() {
-  const body = state.own && state.body ? state.body : state.size ? { size: state.size } : {};
-  return { language: state.language, units: state.units, body, values: state.values };
+  const body = state.own && state.body ? state.body : size() ? { size: size() } : {};
+  return { language: state.language, units: units(), body, values: { ...page.opening.values, ...state.values } };
 }
 
 function room() {
@@ -45,17 +54,24 @@ function room() {
   return [Math.round(box.width), Math.round(box.height)];
 }
 
-let drawn_at = 0, again = 0;
+let drawn_at = 0, asked_for_drawing = 0, again = 0;
 
 function draw() {
-  const asked = performance.now(), step = state.step;
+  const asked = performance.now(), step = state.step, number = ++asked_for_drawing;
+  const answered = () => (document.documentElement.dataset.answered = String(number));
+  document.documentElement.dataset.asked = String(number);
+  own_pages?.setTo(setting());
   engine.draw({ ...setting(), do: "draw", step, room: room() }, (told) => {
-    if (!told.ok) return refused(told.said);
+    if (!told.ok) {
+      answered();
+      return refused(told.said);
+    }
     good = JSON.stringify({ values: state.values, size: state.size, own: state.own, body: state.body });
     if ($("picture").classList.contains("stale")) trouble("");
     again = 0;
-    show(told, step);
+    show(told, step, number === asked_for_drawing);
     requestAnimationFrame(() => {
+      answered();
       drawn_at += 1;
       document.documentElement.dataset.drawn = String(drawn_at);
       document.documentElement.dataset.took = String(performance.now() - asked);
@@ -80,9 +96,9 @@ function rest() {
 }
 
 function changed() {
+  draw(); // first: the engine is at work while the rest is done
   keep();
   trouble("");
-  draw();
 }
 
 function slid(name, value) {
@@ -125,8 +141,9 @@ function mend() {
 
 // ---- what is shown ------------------------------------------------------------------------------------------------
 
-// `asked` is the step it was drawn for. Where the page was sent to another one meanwhile, that one stands.
-function show(told, asked) {
+// `asked` is the step it was drawn for. Where the page was sent to another one meanwhile, that one stands; where a
+// slider went on meanwhile, it is not the `latest`, and the sliders stay where the hand has them.
+function show(told, asked, latest) {
   const picture = $("picture");
   const svg = told.svg ? drawn(told.svg) : null;
   picture.classList.remove("stale");
@@ -145,7 +162,7 @@ function show(told, asked) {
   if (state.telling) $("told").textContent = `${place}: ${told.title}. ${told.part} ${told.alt}`;
   state.telling = false;
   if (state.step === asked) state.step = told.step;
-  sliders.show(told.sliders, words);
+  sliders.show(told.sliders, words, latest);
   if (svg) grips.show(svg, told.grips, told.sliders);
   $("reset").disabled = !Object.keys(state.values).length;
   keep();
@@ -179,9 +196,12 @@ function speak() {
   $("units-label").textContent = words.units;
   $("units").options[0].textContent = words.cm;
   $("units").options[1].textContent = words.inch;
-  $("left-out").textContent = words.left_out;
+  $("left-out").textContent = own_pages ? words.pages_left_out : words.left_out;
+  own_pages?.speak(words);
   $("notices").textContent = words.notices;
-  if ($("booklet")) $("booklet").textContent = words.booklet_link;
+  const booklet = $("booklet");
+  if (booklet) booklet.textContent = words.booklet_link;
+  if (booklet) booklet.href = JSON.parse(booklet.dataset.files)[state.language] ?? booklet.getAttribute("href");
   $("newer-said").textContent = words.newer;
   $("newer-take").textContent = words.newer_take;
   $("found").replaceChildren(made("p", words.checking));
@@ -202,11 +222,11 @@ function furnish(told) {
   $("steps").replaceChildren(...groups.filter((group) => group.children.length));
   $("body").hidden = !told.sizes.length;
   $("size").replaceChildren(...told.sizes.map((size) => new Option(size, size)), new Option(words.own_body, OWN));
-  $("size").value = state.own ? OWN : state.size || told.size;
+  $("size").value = state.own ? OWN : size() || told.size;
   $("language").replaceChildren(...told.languages.map((each) => new Option(each.name, each.code)));
   $("language").value = state.language;
   $("language").parentElement.hidden = told.languages.length < 2;
-  $("units").value = state.units;
+  $("units").value = units();
   showExercises(told.exercises, words, reset);
   if (told.measures.length) {
     form = new BodyForm(words, told.measures, state.body || { name: "", typed: {} }, { setting, ask: (message, then) => engine.ask(message, then), use, units: setUnits });
@@ -236,15 +256,16 @@ function use(body) {
   }, 500);
 }
 
-function setUnits(units) {
-  state.units = units;
-  $("units").value = units;
+function setUnits(chosen) {
+  state.units = chosen;
+  $("units").value = chosen;
+  keep();
   begin();
 }
 
 function begin() {
   speak();
-  engine.ask({ ...setting(), values: {}, body: state.own || !state.size ? {} : { size: state.size }, do: "about" }, (told) => {
+  engine.ask({ ...setting(), values: {}, body: state.own || !size() ? {} : { size: size() }, do: "about" }, (told) => {
     if (!told.ok) return forget();
     if (asked_for(told)) return begin();
     furnish(told);
@@ -256,12 +277,12 @@ function begin() {
 
 // The size an address asks for is taken once: what the reader chooses afterwards stands.
 function asked_for(told) {
-  const size = from.size;
+  const wanted = from.size;
   from.size = "";
-  if (!size) return false;
+  if (!wanted) return false;
   history.replaceState(null, "", location.pathname);
-  if (!told.sizes.includes(size) || (!state.own && state.size === size)) return false;
-  Object.assign(state, { size, own: false });
+  if (!told.sizes.includes(wanted) || (!state.own && size() === wanted)) return false;
+  Object.assign(state, { size: wanted, own: false });
   keep();
   return true;
 }
@@ -317,6 +338,7 @@ function wire() {
   });
   $("language").addEventListener("change", () => {
     state.language = $("language").value;
+    keep();
     begin();
   });
   $("units").addEventListener("change", () => setUnits($("units").value));
@@ -364,6 +386,7 @@ async function start() {
   from.size = new URLSearchParams(location.search).get("size") || ""; // a booklet's code leads here
   if (!page.languages[state.language]) state.language = page.own;
   if (state.step && typeof state.step.key !== "string") state.step = null;
+  if (page.pages) own_pages = new (await import("./pages.js")).OwnPages(`${here}pages_worker.js`, page.pages);
   speak();
   wire();
   engine = new Engine(`${here}worker.js`, {

@@ -7,7 +7,8 @@ export class Sliders {
     this.rows = new Map();
   }
 
-  show(sliders, words) {
+  // `latest`: nothing was moved since this was asked; else each stays where the hand has brought it.
+  show(sliders, words, latest = true) {
     this.words = words;
     for (const [name, row] of this.rows) {
       if (!sliders.some((each) => each.name === name)) {
@@ -16,8 +17,9 @@ export class Sliders {
       }
     }
     for (const each of sliders) {
-      if (!this.rows.has(each.name)) this.rows.set(each.name, this.row(each));
-      this.set(this.rows.get(each.name), each);
+      const fresh = !this.rows.has(each.name);
+      if (fresh) this.rows.set(each.name, this.row(each));
+      this.set(this.rows.get(each.name), each, latest || fresh);
     }
   }
 
@@ -55,7 +57,16 @@ export class Sliders {
     return row;
   }
 
-  set(row, each) {
+  // What stands as it stood is left alone: a picture waits for whatever is laid out anew.
+  set(row, each, latest) {
+    const words = this.words, now = JSON.stringify(each);
+    if (row.now !== now || row.words !== words) this.write(row, each);
+    Object.assign(row, { now, words });
+    if (!latest) return;
+    if (document.activeElement !== row.range || Math.abs(Number(row.range.value) - each.at) > 0.5) row.range.value = each.at;
+  }
+
+  write(row, each) {
     row.told = each;
     row.label.textContent = each.label;
     row.output.textContent = each.shown;
@@ -63,7 +74,6 @@ export class Sliders {
     row.range.min = each.first;
     row.range.max = each.last;
     row.range.step = 1;
-    if (document.activeElement !== row.range || Math.abs(Number(row.range.value) - each.at) > 0.5) row.range.value = each.at;
     row.range.setAttribute("aria-valuetext", each.shown);
     row.less.setAttribute("aria-label", this.words.less.replace("{name}", each.label));
     row.more.setAttribute("aria-label", this.words.more.replace("{name}", each.label));

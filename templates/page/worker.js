@@ -2,6 +2,7 @@
 // says is {ready, seconds} or {failed}. Nothing is fetched but the files beside it.
 import { loadPyodide } from "./pyodide.mjs";
 import { aside, bytes, flowing, here, keep, text } from "./files.js";
+import { engineIn } from "./making.js";
 
 // Python asks for its files by these names; they travel packed, whatever the host does about compression.
 const plain = self.fetch.bind(self);
@@ -26,26 +27,7 @@ async function start() {
     packageBaseUrl: here,
   });
   const core = performance.now();
-  const kit = await (await bundle).arrayBuffer();
-  pyodide.unpackArchive(kit, "zip", { extractDir: "/kit" });
-  pyodide.unpackArchive(lesson, "zip", { extractDir: "/lesson" });
-  const make = pyodide.runPython(`
-import os, sys
-sys.path.insert(0, "/kit")
-os.chdir("/lesson")
-sys.dont_write_bytecode = True
-def make(options):
-    import json
-    from pathlib import Path
-    from kit.page.engine import Engine
-    from kit.page.opened import without_notebook
-    without_notebook()
-    told = json.loads(options)
-    engine = Engine(Path("lesson.ipynb"), offered=told["languages"], sliders=told["sliders"], cloth=told["cloth"], inks=told.get("inks", ()))
-    return engine.answer
-make
-`);
-  answer = make(options);
+  answer = engineIn(pyodide, await (await bundle).arrayBuffer(), lesson, options);
   const now = performance.now();
   self.postMessage({ ready: true, seconds: [(core - began) / 1000, (now - core) / 1000] });
   setTimeout(keep, 3000);

@@ -1,5 +1,6 @@
 // The teacher's board: the address to join, the stage that leads the class, who is here, and drafts to talk about.
 const OVER = ["#a8391b", "#0b6bcb", "#1d6b3a", "#7a3fa0", "#b07400", "#00798c", "#c2185b", "#4a5a2a"];
+const [FAR, NEAR] = [500, 1.4]; // wider than this (px) it is read from the back row: letters so much larger
 const PLAY = 8000; // ms that a step stands while it plays
 const REST = 2000; // ms until an engine that had no time is asked again
 let words = {}, facts = null, line = null, pause = 500, number = 0, asked = new Map();
@@ -107,9 +108,10 @@ function stage() {
   if (wanted) return (wanted = 2); // it is asked again when the picture before it is there
   wanted = 1;
   const box = $("picture").getBoundingClientRect();
+  const far = box.width > FAR ? NEAR : 1;
   const values = chosen.name ? { [chosen.name]: chosen.value } : {};
   const asked = step();
-  ask({ do: "draw", step: asked, values, room: [Math.round(box.width), Math.round(box.height)] }, (told) => {
+  ask({ do: "draw", step: asked, values, room: [Math.round(box.width / far), Math.round(box.height / far)] }, (told) => {
     const more = wanted === 2;
     wanted = 0;
     if (told.ok) show(told, asked);
@@ -215,12 +217,12 @@ function rows() {
 
 function row(told) {
   const line = made("tr", "", told.here ? "" : "away");
+  line.setAttribute("role", "row"); // laid out as a grid, rows are no table's any more, and are still read as one
   const name = made("th");
   name.scope = "row";
   name.append(made("span", called(told)));
   if (!told.here) name.append(made("small", words.away));
-  else if (told.engine === "room" && facts.own) name.append(made("small", words.worked_here));
-  const hand = made("td");
+  const hand = made("td", "", "raised");
   if (told.hand) {
     const seen = button(words.hand, () => post({ is: "lower", number: told.number }), "hand");
     seen.setAttribute("aria-label", `${called(told)}: ${words.hand_seen}`);
@@ -228,10 +230,12 @@ function row(told) {
     seen.dataset.key = `hand${told.number}`;
     hand.append(seen);
   }
-  const place = made("td", told.at ? fill(words.place, { number: told.at, count: told.steps }) : "");
+  const place = made("td", told.at ? fill(words.place, { number: told.at, count: told.steps }) : "", "at");
   const step = facts.steps.find((each) => `${each.kind}:${each.key}` === told.step);
   if (step) place.append(made("small", step.title));
-  const exercises = made("td");
+  if (told.here && told.engine === "room" && facts.own) place.append(made("small", words.worked_here));
+  place.title = [...place.childNodes].map((each) => each.textContent).join(" "); // the list has one line for it
+  const exercises = made("td", "", "exercises");
   facts.exercises.forEach((each, index) => {
     const done = told.solved.includes(each.key);
     const mark = made("span", `${done ? "✓" : "○"} ${index + 1}`, done ? "solved" : "open");
@@ -240,7 +244,7 @@ function row(told) {
     mark.setAttribute("role", "img");
     exercises.append(mark, " ");
   });
-  const found = made("td");
+  const found = made("td", "", "found");
   if (told.errors > 0) found.append(made("span", fill(words.found_errors, { count: told.errors }), "error"));
   else if (told.warnings > 0) found.append(made("span", fill(words.found_warnings, { count: told.warnings }), "warning"));
   else if (told.errors === 0) found.append(made("span", words.found_none, "quiet"));
@@ -257,6 +261,7 @@ function row(told) {
     acts.append(free);
   }
   line.append(name, hand, place, exercises, found, acts);
+  for (const cell of line.children) cell.setAttribute("role", cell === name ? "rowheader" : "cell");
   return line;
 }
 
@@ -413,15 +418,19 @@ function lead() {
 function furnish() {
   const heads = [words.name || "", "", words.step, words.exercises, words.found, ""];
   const table = made("table");
+  table.setAttribute("role", "table");
   const top = made("tr");
+  top.setAttribute("role", "row");
   heads.forEach((text) => {
     const cell = made(text ? "th" : "td", text);
     if (text) cell.scope = "col";
+    cell.setAttribute("role", text ? "columnheader" : "cell");
     top.append(cell);
   });
-  const head = made("thead");
+  const [head, rows] = [made("thead"), held("tbody", "rows")];
   head.append(top);
-  table.append(head, held("tbody", "rows"));
+  for (const each of [head, rows]) each.setAttribute("role", "rowgroup");
+  table.append(head, rows);
   const scrolls = made("div", "", "scrolls");
   scrolls.tabIndex = 0;
   scrolls.setAttribute("role", "group");

@@ -10,8 +10,7 @@ import tempfile
 import time
 from typing import Any
 
-from kit.booklet import build as building
-from kit.booklet import typeset
+from kit.booklet import typeset, writing
 from kit.booklet.put_in_place import alone_for
 
 from .day import GOOD, Day, ended, fault, fill, small_disk
@@ -33,11 +32,11 @@ def killed(day: Day, where: str, forms: str = "html") -> str:
 
 STAGES = {
     "while the notebook runs": "building.run_notebook = end",
-    "while it is proved": "building.prove = end",
-    "while the cloth is laid": "building.shopping = end",
-    "while pictures and words are made": "building.compose = end",
-    "while the pattern pages are laid out": "building.write_pages = end",
-    "when all is made and nothing is in place": "building.put_in_place = end",
+    "while it is proved": "writing.prove = end",
+    "while the cloth is laid": "writing.shopping = end",
+    "while pictures and words are made": "writing.compose = end",
+    "while the pattern pages are laid out": "writing.write_pages = end",
+    "when all is made and nothing is in place": "writing.put_in_place = end",
 }
 for _stage, _where in STAGES.items():
     fault("Build killed", _stage, KEPT, quick=_stage.startswith("while the pattern"))(
@@ -47,7 +46,7 @@ for _stage, _where in STAGES.items():
 
 @fault("Build killed", "while the booklet is set in type", KEPT)
 def killed_in_type(day: Day) -> str:
-    return killed(day, "import kit.booklet.typeset as t\nt._run = end", "a4")
+    return killed(day, "import kit.booklet.typeset as t\nt._asked = end", "a4")
 
 
 @fault("Build killed", "between two files that are put in place", KEPT)
@@ -67,8 +66,8 @@ p.os.replace = some
 
 @fault("Build killed", "twice, one after the other", KEPT)
 def killed_twice(day: Day) -> str:
-    killed(day, "building.write_pages = end")
-    killed(day, "building.put_in_place = end")
+    killed(day, "writing.write_pages = end")
+    killed(day, "writing.put_in_place = end")
     return day.replaced() or "(nothing: the process is gone); the third build is whole"
 
 
@@ -119,15 +118,15 @@ def full_in_place(day: Day) -> str:
     day.lesson()
     with small_disk(day) as disk:
         day.last_good(disk / "out")
-        real = building.put_in_place
+        real = writing.put_in_place
 
         def late(made, out, names):  # type: ignore[no-untyped-def]
             fill(disk)
             return real(made, out, names)
 
-        day.patch.setattr(building, "put_in_place", late)
+        day.patch.setattr(writing, "put_in_place", late)
         text = day.built()
-        day.patch.setattr(building, "put_in_place", real)
+        day.patch.setattr(writing, "put_in_place", real)
         (disk / "filling").unlink()
         assert not day.lost(), day.lost()
         return day.replaced() or text.replace(str(day.folder), "FOLDER")

@@ -150,6 +150,7 @@ import os, pickle, signal
 from dataclasses import replace
 from pathlib import Path
 from kit.booklet import build as building
+from kit.booklet import writing
 ran = pickle.loads(Path({str(kept)!r}).read_bytes())
 def end(*given, **named):
     os.kill(os.getpid(), signal.SIGKILL)

@@ -9,6 +9,7 @@ import nbformat
 from kit.booklet.run_notebook import read_notebook, run_notebook
 from kit.lesson import sidecar
 from tests.booklet.conftest import code
+from tests.example import EXAMPLE
 
 from .day import SIDECAR, Day, fault, said
 
@@ -37,6 +38,25 @@ for _place, _name in {0: "before the lesson's cell", 2: "after it"}.items():
     def _dies(day: Day, place: int = _place) -> str:
         broken_at(day, place, "import os\nos._exit(9)")
         return run(day)
+
+
+@fault("Kernel", "it dies in each cell of a whole lesson, one after the other", LAST)
+def dies_in_each(day: Day) -> str:
+    """The ferry tote: as many notebooks as it has code cells, each of which ends its kernel in another one."""
+    book = read_notebook(EXAMPLE.with_name("ferry_tote.ipynb"))
+    home = day.folder / "lesson"
+    home.mkdir()
+    day.last_good()
+    places = [place for place, cell in enumerate(book.cells) if cell.cell_type == "code"]
+    for number, place in enumerate(places, start=1):
+        broken = nbformat.from_dict(book)
+        broken.cells[place].source = "import os\nos._exit(9)"
+        day.notebook = day.keeps(home / f"tote_{number}.ipynb", nbformat.writes(broken))
+        text = run(day)
+        assert text.startswith(f"Code cell {number} ") and "ended the notebook's kernel" in text, (number, text)
+        assert day.lost() == []
+    assert len(places) > 8
+    return f"{text.split(' (')[0].replace(str(number), 'N')} ended the notebook's kernel. Run that cell in JupyterLab …"
 
 
 @fault("Kernel", "it dies while the pattern is handed over", LAST)

@@ -3,8 +3,12 @@
 from __future__ import annotations
 
 import errno
+import json
 import os
 import signal
+import subprocess
+import sys
+import time
 from pathlib import Path
 
 import pytest
@@ -191,3 +195,49 @@ def cluster_killed(day: Day) -> str:
         made = run_roster(table, order, day.folder / "sets", scheduler=there.scheduler_address, done=strike)
     assert struck.is_set() and made.made == 5, [entry.trouble for entry in made.entries]
     return "(nothing: all sets are made)"
+
+
+@fault("Worker", "the scheduler of a cluster is lost", "the sets that are made; the next run makes the rest")
+def scheduler_lost(day: Day) -> str:
+    """In the middle of a roster; scheduler and worker are processes of their own, as on several machines."""
+    distributed = pytest.importorskip("distributed")
+    dask = pytest.importorskip("dask")
+    assert distributed
+    order = Order(day.lesson(), "none")
+    table = day.keeps(day.folder / "class.csv", PEOPLE)
+    file = day.folder / "scheduler.json"
+    options = ["--no-dashboard", "--scheduler-file", str(file)]
+    begun = [
+        subprocess.Popen(
+            [sys.executable, "-m", f"distributed.cli.dask_{what}", *more],
+            stdout=subprocess.DEVNULL,
+            stderr=subprocess.DEVNULL,
+            start_new_session=True,
+        )
+        for what, more in (
+            ("scheduler", ["--port", "0", *options]),
+            ("worker", ["--nthreads", "1", "--no-nanny", "--death-timeout", "60", *options]),
+        )
+    ]
+    try:
+        while not file.is_file() or not file.read_text():
+            time.sleep(0.1)
+        address = json.loads(file.read_text())["address"]
+        made: list[int] = []
+
+        def strike(count: int, total: int, left: float) -> None:
+            made.append(count)
+            if count == 1:
+                begun[0].kill()
+
+        with dask.config.set({"distributed.comm.timeouts.connect": "3s"}):
+            first = run_roster(table, order, day.folder / "sets", scheduler=address, done=strike)
+    finally:
+        for process in begun:
+            process.kill()
+            process.wait()
+    assert first.made >= 1 and len(first.refused) == 3 - first.made, [entry.trouble for entry in first.entries]
+    again = run_roster(table, order, day.folder / "sets", workers=1)
+    assert again.kept == first.made and again.made + again.kept == 3
+    assert all("connection to the scheduler was lost" in entry.trouble for entry in first.refused)
+    return first.refused[0].trouble

@@ -28,7 +28,20 @@ from kit.body.make import make_body  # noqa: E402
 from kit.errors import KitError  # noqa: E402
 from kit.proof.prove import errors  # noqa: E402
 
-NOTEBOOKS = ("tideline_wrap_top", "neap_tide_wrap", "harbour_jacket", "dune_skirt", "lantern_bag", "ferry_tote")
+NOTEBOOKS = (
+    "tideline_wrap_top",
+    "neap_tide_wrap",
+    "harbour_jacket",
+    "dune_skirt",
+    "lantern_bag",
+    "ferry_tote",
+    "slack_water_trousers",
+    "sandbar_top",
+    "breaker_skirt",
+    "eddy_skirt",
+    "oyster_apron",
+    "limpet_hat",
+)
 TABLES = {"survey": survey.women, "bdims": bdims.women}
 
 

@@ -3,8 +3,10 @@ until it is painted.
 
     .venv/bin/python tests/bench/page_in_browser.py example_notebooks/dune_skirt.ipynb --moves 200
 
-The same with the processor slowed six times, as a cheap phone is, and beside matplotlib in this Python. What the
-browser answers is compared with CPython by tests/bench/page_truth.py.
+The same with the processor slowed six times, as a cheap phone is (the page alone, and its whole process), and beside
+matplotlib in this Python, unless it is to be `--short`; start and slider in Firefox too where there is one
+(tests/browser/firefox.py). The slider is the first of the page or `--slider NAME`. What the browser answers is compared
+with CPython by tests/bench/page_truth.py.
 """
 
 from __future__ import annotations
@@ -14,9 +16,11 @@ import functools
 import gzip
 import http.server
 import io
+import json
 import os
 import shutil
 import signal
+import sys
 import tempfile
 import threading
 import time
@@ -25,10 +29,17 @@ from contextlib import contextmanager
 from pathlib import Path
 from typing import Any
 
-from playwright.sync_api import Browser, Page, sync_playwright
+from playwright.sync_api import Browser, BrowserContext, Page, sync_playwright
 
 from kit.page.build import build_page
 
+sys.path.insert(0, str(Path(__file__).resolve().parents[1] / "browser"))
+from firefox import FIREFOX, Firefox, running_firefox
+
+_SLIDER = """(name) => {
+  const r = name ? document.getElementById("value-" + name) : document.querySelector("#rows input");
+  return {name: r.id.slice(6), first: Number(r.min), last: Number(r.max)};
+}"""
 _MOVES = """async ({moves, name, first, last}) => {
   const range = document.getElementById("value-" + name), taken = [];
   for (let i = 0; i < moves; i++) {
@@ -37,6 +48,17 @@ _MOVES = """async ({moves, name, first, last}) => {
     range.dispatchEvent(new Event("input"));
     while (document.documentElement.dataset.drawn === before) await new Promise(requestAnimationFrame);
     taken.push(Number(document.documentElement.dataset.took));
+  }
+  return taken.sort((a, b) => a - b);
+}"""
+
+_ASKS = """async ({moves, name, first, last}) => {
+  const ask = (more) => new Promise((done) => window.lessonAsk({do: "draw", room: [390, 372], ...more}, done));
+  const {size} = (await ask({values: {}})).sliders.find((each) => each.name === name), taken = [];
+  for (let i = 0; i < moves; i++) {
+    const began = performance.now();
+    await ask({values: {[name]: (first + (i * 7) % (last - first + 1)) * size}});
+    taken.push(performance.now() - began);
   }
   return taken.sort((a, b) => a - b);
 }"""
@@ -98,6 +120,22 @@ def told(taken: Sequence[float]) -> str:
     )
 
 
+def in_firefox(firefox: Firefox, address: str, slider: str, moves: int) -> str:
+    """Start cold and from what it kept, and the slider's moves."""
+    starts = []
+    for _ in range(2):
+        firefox.go("about:blank")
+        began = time.perf_counter()
+        firefox.go(address)
+        firefox.until("!!document.documentElement.dataset.drawn")
+        starts.append(time.perf_counter() - began)
+        firefox.until("!!document.documentElement.dataset.kept && !!document.documentElement.dataset.proved")
+        time.sleep(6)  # what was unpacked is kept by then
+    asked = {"moves": moves, **firefox.say(f"({_SLIDER})({json.dumps(slider)})")}
+    taken = firefox.say(f"({_MOVES})({json.dumps(asked)})")
+    return f"start cold {starts[0]:.1f} s, from the cache {starts[1]:.1f} s; {asked['name']} {told(taken)}"
+
+
 def matplotlib_moves(notebook: Path, slider: dict[str, Any], size: float, moves: int) -> list[float]:
     """ms that the same moves take with matplotlib, drawn into the PNG that `interact` would send: the kernel's part
     alone, without the way through JupyterLab (tests/bench/test_bench_canvas.py measures that)."""
@@ -120,10 +158,27 @@ def matplotlib_moves(notebook: Path, slider: dict[str, Any], size: float, moves:
     return taken
 
 
+def slowed_by_browser(page: Page, context: BrowserContext, moves: dict[str, Any]) -> str:
+    throttle = context.new_cdp_session(page)
+    throttle.send("Emulation.setCPUThrottlingRate", {"rate": 6})
+    taken = told(page.evaluate(_MOVES, moves))
+    throttle.send("Emulation.setCPUThrottlingRate", {"rate": 1})
+    return taken
+
+
+def beside(page: Page, notebook: Path, moves: dict[str, Any]) -> str:
+    """The same moves drawn by matplotlib."""
+    drawn = page.evaluate("new Promise(done => window.lessonAsk({do: 'draw', values: {}}, done))")
+    size = next(each["size"] for each in drawn["sliders"] if each["name"] == moves["name"])
+    return told(matplotlib_moves(notebook, moves, size, moves["moves"]))
+
+
 def main() -> None:
     parser = argparse.ArgumentParser(description=__doc__)
     parser.add_argument("notebooks", nargs="+", type=Path)
     parser.add_argument("--moves", type=int, default=200)
+    parser.add_argument("--slider", default="", metavar="NAME")
+    parser.add_argument("--short", action="store_true", help="no matplotlib")
     asked = parser.parse_args()
     with tempfile.TemporaryDirectory() as scratch, sync_playwright() as playwright:
         for notebook in asked.notebooks:
@@ -148,23 +203,21 @@ def main() -> None:
             page.wait_for_selector("html[data-proved]", state="attached")
             pid = renderer(browser, page)
             print(f"memory of page and worker {memory(pid):.0f} MB")
-            slider = page.evaluate(
-                "() => { const r = document.querySelector('#rows input');"
-                " return {name: r.id.slice(6), first: Number(r.min), last: Number(r.max)} }"
-            )
+            slider = page.evaluate(_SLIDER, asked.slider)
             moves = {"moves": asked.moves, **slider}
             print(f"  {slider['name']} to painted picture: {told(page.evaluate(_MOVES, moves))}", flush=True)
-            throttle = context.new_cdp_session(page)
-            throttle.send("Emulation.setCPUThrottlingRate", {"rate": 6})
-            print(f"  slowed six times by the browser: {told(page.evaluate(_MOVES, moves))}", flush=True)
-            throttle.send("Emulation.setCPUThrottlingRate", {"rate": 1})
+            print(f"  asked of the engine alone, nothing shown: {told(page.evaluate(_ASKS, moves))}", flush=True)
+            print(f"  slowed six times by the browser: {slowed_by_browser(page, context, moves)}", flush=True)
             with slowed(pid, 6):
                 print(f"  its process slowed six times: {told(page.evaluate(_MOVES, moves))}", flush=True)
-            drawn = page.evaluate("new Promise(done => window.lessonAsk({do: 'draw', values: {}}, done))")
-            size = next(each["size"] for each in drawn["sliders"] if each["name"] == slider["name"])
-            side = matplotlib_moves(notebook, slider, size, asked.moves)
-            print(f"  matplotlib as interact draws it, the kernel's part alone: {told(side)}", flush=True)
+            if not asked.short:
+                print(f"  matplotlib as interact draws it, the kernel's part alone: {beside(page, notebook, moves)}")
+            print(f"  load of the machine {os.getloadavg()[0]:.0f}", flush=True)
             browser.close()
+            if FIREFOX is not None:
+                with running_firefox() as firefox:
+                    firefox.size(390, 844)
+                    print(f"  Firefox: {in_firefox(firefox, address, asked.slider, asked.moves)}", flush=True)
             server.shutdown()
 
 

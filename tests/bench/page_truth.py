@@ -28,6 +28,7 @@ from kit.live.class_source import class_source
 from kit.page.build import LESSON, build_page
 from kit.page.bundle import zipped
 from kit.page.engine import Engine
+from kit.page.opened import without_notebook
 
 sys.path.insert(0, str(Path(__file__).resolve().parents[1]))
 from both_pythons import Apart, settings
@@ -89,6 +90,7 @@ def main() -> int:
     with tempfile.TemporaryDirectory() as scratch, sync_playwright() as playwright:
         folder = Path(scratch) / "page"
         build_page(ROOT / "example_notebooks" / "ferry_tote.ipynb", folder, cloth=False, spoken=["en"])
+        without_notebook()  # as in the page: a panel of the lesson would work it anew at every setting
         chromium = shutil.which("chromium")
         browser = playwright.chromium.launch(executable_path=chromium, args=["--no-sandbox", "--disable-gpu"])
         for name in lessons:

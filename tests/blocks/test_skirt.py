@@ -7,15 +7,18 @@ import math
 
 import pytest
 
+from kit import Lesson
 from kit.blocks.darted_waist import LEAST_DART, MOST_DART
 from kit.blocks.skirt import HIP_EASE, WAIST_EASE, skirt_block
 from kit.body import Body, make_body, workshop_chart
 from kit.errors import KitError
 from kit.geometry import Path, Vector
 from kit.lesson.bench import BenchPiece
+from kit.live.canvas.handles import handles
+from kit.picture.step_pictures import player_pictures
 from kit.piece.dart import closed_edge, intake, legs, sewn_length
 from kit.proof.darts import darts as proved
-from kit.units import Length, cm
+from kit.units import Length, cm, show
 from tests.body.bdims import some_women
 from tests.body.published import bodies
 
@@ -139,3 +142,27 @@ def test_missing_measurement_is_named() -> None:
     lacking = Body("lacking", tuple(m for m in body.measures if m.name != "waist_to_hip"))
     with pytest.raises(KitError, match="waist to hip is missing"):
         skirt_block(lacking)
+
+
+def test_its_lesson_has_numbers_to_move_and_the_block_leaves_them_as_they_are() -> None:
+    """Sliders and handles of the practice sheet: each of them moves lines, and what it says comes true on paper."""
+    lesson = Lesson.of(skirt_block)
+    lesson.choose(size="W4")
+    names = [parameter.name for parameter in lesson.parameters]
+    assert names == ["waist_ease", "hip_ease", "front_share", "skirt_length"]
+    assert [handle.name for handle in handles(lesson, lesson.work())] == names
+    body = lesson.body
+    assert [piece.outline for piece in lesson.work().pieces] == [piece.outline for piece in skirt_block(body)]
+    lesson.change(waist_ease=5 * cm, hip_ease=9 * cm, front_share=0.45, skirt_length=75 * cm)
+    pattern = lesson.work()
+    front, back = pattern.pieces
+    assert 2 * sum(dict(piece.guides)["hip_line"].length for piece in (front, back)) == pytest.approx(
+        body["hip_girth"] + 90, abs=0.5
+    )
+    waist = 2 * (sewn_length(front, "waist") + sewn_length(back, "waist"))
+    assert waist == pytest.approx(body["waist_girth"] + 50, abs=0.5)
+    wide = [sum(intake(piece, dart) for dart in piece.darts) for piece in (front, back)]
+    assert wide[0] / sum(wide) == pytest.approx(0.45, abs=0.01)
+    assert dict(front.points)["centre_hem"].y == pytest.approx(-750)
+    said = player_pictures(pattern, "cm")[0].words
+    assert "75 cm" in said[0] and show((body["hip_girth"] + 90) / 4, "cm") in said[0]

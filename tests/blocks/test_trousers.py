@@ -17,6 +17,7 @@ from kit.piece.dart import closed_edge, intake, legs, sewn_length
 from kit.piece.piece import Piece
 from kit.proof.darts import darts as proved
 from kit.units import Length
+from tests.body import survey
 from tests.body.bdims import some_women, women
 from tests.body.published import bodies
 
@@ -183,8 +184,96 @@ def test_impossible_body_is_told_the_measurements(name: str, value: float) -> No
     assert name.replace("_", " ") in str(caught.value) and caught.value.do
 
 
+@pytest.mark.parametrize("size", ["W1", "W2", "W3", "W4"])
+def test_a_hip_close_to_the_waist_leaves_room_for_an_allowance_at_the_crotch(size: str) -> None:
+    """A hip of 77 over a waist of 71.5 cm: the crotch seam bends no tighter than 1.2 cm, the least allowance of the
+    pyjama trousers, so that nobody is refused for it without a word on slider or measurement."""
+    given = {"waist_girth": 715.0, "hip_girth": 770.0, "bust_girth": workshop_chart()[size]["bust_girth"]}
+    body = make_body({name: Length(value) for name, value in given.items()}, workshop_chart(), "odd")
+    for piece in trouser_block(body):
+        inner = [curve for curve in piece.edge("crotch").path.curves if curve.length > 1.0]
+        for curve in inner:
+            for one, two in itertools.pairwise(i / 40 for i in range(41)):
+                bent = turn(curve.tangent(one), curve.tangent(two))
+                long = curve.point(one).distance(curve.point(two))
+                assert math.radians(bent) * 12.0 < long + 1e-6
+
+
 def test_missing_measurement_is_named() -> None:
     body = workshop_chart()["W4"]
     lacking = Body("lacking", tuple(m for m in body.measures if m.name != "body_rise"))
     with pytest.raises(KitError, match="body rise is missing"):
         trouser_block(lacking)
+
+
+@pytest.mark.skipif(not survey.rows(), reason=survey.ABSENT)
+def test_nearly_every_measured_woman_gets_trousers_and_the_others_what_would_go() -> None:
+    """Each eighth of 993 women of the 2012 Anthropometric Survey of U.S. Army Personnel (Gordon et al.,
+    NATICK/TR-15/007, 2014), whose waist is at the navel, and the two whose crotch length no crotch takes: short rises
+    worked out between two heights, long crotch seams, seats close to the crotch. With either measurement that a refusal
+    tells as such that goes, the woman is drafted."""
+    everyone, refused = survey.women(), []
+    for row in (*range(0, len(everyone), 8), 20, 519):
+        woman = everyone[row]
+        try:
+            front, back = trouser_block(make_body(woman, name=str(row)))
+        except KitError as error:
+            refused.append(row)
+            for name, value in told_values(error).items():
+                trouser_block(make_body({**woman, name: Length(value)}, name=str(row)))
+            continue
+        seam = sum(piece.edge("crotch").path.length for piece in (front, back))
+        assert seam == pytest.approx(float(woman["total_crotch_length"]) + CROTCH_EASE, abs=0.5)
+        assert all(smallest(piece.edge("crotch").path) > 16.0 for piece in (front, back)), row
+    assert refused == [20, 519]
+
+
+def told_values(error: KitError) -> dict[str, float]:
+    """The measurements that a refusal tells as such that go, mm."""
+    found = {}
+    for _, value in error.told.can.values:  # type: ignore[union-attr]
+        if value.kind == "message":
+            inner = dict(value.value.values)
+            found[inner["measure"].value] = inner["value"].value
+    assert found
+    return found
+
+
+def smallest(path: Path) -> float:
+    """The least radius of the curves of a path, by points close together, mm."""
+    least = math.inf
+    for curve in path.curves[:1]:
+        points = [curve.point(step / 400) for step in range(401)]
+        for a, b, c in zip(points, points[1:], points[2:], strict=False):
+            area = abs((b - a).cross(c - a)) / 2
+            if area > 1e-12:
+                least = min(least, a.distance(b) * b.distance(c) * c.distance(a) / (4 * area))
+    return least
+
+
+def test_a_refusal_tells_the_nearest_measurement_that_goes() -> None:
+    """A measured rise too short for the crotch length: one millimetre nearer to what was measured it is refused."""
+    values = {m.name: Length(m.value) for m in workshop_chart()["W4"].measures} | {"total_crotch_length": Length(850.0)}
+    with pytest.raises(KitError) as caught:
+        trouser_block(make_body(values, name="odd"))
+    told = told_values(caught.value)
+    assert set(told) == {"total_crotch_length", "body_rise"}
+    for name, value in told.items():
+        trouser_block(make_body({**values, name: Length(value)}, name="odd"))
+        nearer = value + (30.0 if name == "total_crotch_length" else -30.0)
+        with pytest.raises(KitError):
+            trouser_block(make_body({**values, name: Length(nearer)}, name="odd"))
+
+
+def test_an_estimated_rise_gives_way_to_a_measured_crotch_length_and_a_measured_one_does_not() -> None:
+    """The crotch is lowered by half of what the seam is too long, the hem stays where it was."""
+    woman = {"waist_girth": 860, "hip_girth": 1042, "waist_height": 1000, "inside_leg_length": 811}
+    woman |= {"total_crotch_length": 670, "bust_girth": 950, "waist_to_hip": 120}
+    lengths = {name: Length(value) for name, value in woman.items()}
+    guessed = make_body(lengths, name="guessed")
+    front, _ = trouser_block(guessed)
+    assert dict(front.points)["crotch_point"].y < -guessed["body_rise"] - RISE_EASE - 1.0
+    hem = min(point.y for point in front.edge("hem").path.points(1.0))
+    assert hem == pytest.approx(-woman["waist_height"] + 15.0, abs=0.5)
+    with pytest.raises(KitError, match="centre back too high"):
+        trouser_block(make_body({**lengths, "body_rise": Length(189.0)}, name="measured"))

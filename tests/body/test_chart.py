@@ -141,3 +141,16 @@ def test_an_unknown_size_names_the_near_one() -> None:
 def test_rows_of_uneven_length_are_refused() -> None:
     with pytest.raises(KitError, match="1 values for 2 sizes"):
         SizeChart("x", ("S", "M"), (("bust_girth", (800.0,)),))
+
+
+def test_a_chart_for_small_children_is_read() -> None:
+    """A child 92 cm tall, from memory of charts for children's clothes: neck to waist 23 cm, arm 31, inside leg 38."""
+    chart = read_chart(
+        "measure,92\nheight,92\nback_waist_length,23\nneck_base_girth,25\nshoulder_length,7\narm_length,29\n"
+        "thigh_girth,29\nknee_girth,21\ncalf_girth,19\nankle_girth,13.5\nwaist_height,53\noutside_leg_length,54\n"
+        "inside_leg_length,38\nback_width,19.5\nfront_waist_length,25",
+        "Small",
+    )
+    assert float(chart["92"]["back_waist_length"]) == 230.0
+    with pytest.raises(KitError, match="typed as cm"):  # 16 in is a grown person's
+        read_chart("measure,92\nback_waist_length,16", "Small")

@@ -9,8 +9,10 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from kit.body import MEASUREMENTS, make_body, workshop_chart
+from kit.body.make import HIP_ABOVE
 from kit.errors import KitError
 from kit.units import Length, cm, inch
+from tests.body import survey
 from tests.body.bdims import women
 
 
@@ -127,3 +129,26 @@ def test_legs_hang_together(size: str) -> None:
     assert body["outside_leg_length"] > body["waist_height"] > body["inside_leg_length"]
     assert body["ankle_girth"] < body["calf_girth"] < body["thigh_girth"] < body["hip_girth"]
     assert body["ankle_girth"] < body["knee_girth"] < body["thigh_girth"]
+
+
+def test_an_estimated_hip_lies_above_the_crotch_of_a_rise_that_is_known() -> None:
+    """A short rise between two heights, of a tall person whose chart puts the hip below it; a measured hip stays."""
+    heights = {"bust_girth": 90 * cm, "height": 178 * cm, "waist_height": 98 * cm, "inside_leg_length": 79 * cm}
+    body = make_body(heights, name="short rise")
+    assert body["body_rise"] == pytest.approx(190.0)
+    assert body["waist_to_hip"] == pytest.approx(HIP_ABOVE * 190.0)
+    assert make_body({**heights, "waist_to_hip": 18 * cm}, name="measured")["waist_to_hip"] == pytest.approx(180.0)
+    for size in workshop_chart().bodies():
+        assert size["waist_to_hip"] < HIP_ABOVE * size["body_rise"], "no size of the chart is touched"
+
+
+@pytest.mark.skipif(not survey.rows(), reason=survey.ABSENT)
+def test_the_hip_of_measured_women_lies_where_the_estimate_may_put_it() -> None:
+    """Fullest of the seat below the waist, as a part of waist to crotch, both from the floor: 993 women of the 2012
+    Anthropometric Survey of U.S. Army Personnel (Gordon et al., NATICK/TR-15/007, 2014)."""
+    shares = sorted(
+        (row["waistheightomphalion"] - row["buttockheight"]) / (row["waistheightomphalion"] - row["crotchheight"])
+        for row in survey.rows()
+    )
+    middle = shares[len(shares) // 2]
+    assert middle == pytest.approx(0.74, abs=0.02) and middle < HIP_ABOVE < shares[len(shares) * 9 // 10]

@@ -17,8 +17,11 @@ from kit.booklet.html import to_html
 from kit.booklet.run_notebook import read_notebook, run_notebook
 from kit.booklet.starter import start
 from kit.booklet.theme_file import read_theme
+from kit.booklet.typesetter import load_typesetter
 from kit.language import speaking
 from kit.proof import prove
+
+load_typesetter()  # before a file of tests imports it
 
 # A 2 x 2 PNG, grey.
 PNG = bytes.fromhex(

@@ -15,12 +15,12 @@ from kit.booklet.fetch import LessonFolder
 from kit.booklet.forms import FORMS, SCREEN
 from kit.booklet.html import to_html
 from kit.booklet.own_language import in_language, markdown_cells
-from kit.booklet.run_notebook import Ran, read_notebook, run_notebook
+from kit.booklet.run_notebook import Ran
 from kit.language import keys, languages, say, speaking
 from kit.lesson.own_words import own_texts
 from kit.proof import prove
-from kit.resources import examples
 from tests.pseudo import CODE, OPEN, SHUT, escaped, pseudo
+from tests.ran import ran_example
 from tests.unplaced import texts_unplaced
 
 UNITS = ("mm", "cm", "m", "in", "yd")
@@ -34,10 +34,7 @@ def written(html: str) -> list[str]:
     return [unescape(text) for text in [*said, re.sub(r"<[^>]*>", " ", html)]]
 
 
-@cache
-def ran_lesson(name: str) -> Ran:
-    path = examples() / f"{name}.ipynb"
-    return run_notebook(read_notebook(path), path.parent, name=path.name)
+ran_lesson = cache(ran_example)
 
 
 def wrapped_words(ran: Ran) -> Catalog:
@@ -60,7 +57,7 @@ def test_no_word_of_a_booklet_escapes_the_catalogues(lesson, form):
         assert not missing
         shape = SCREEN if form == "screen" else FORMS[form]
         findings = prove(given.pattern)
-        with texts_unplaced():
+        with texts_unplaced(words_alone=True):
             html = to_html(compose(given, notebook, LessonFolder(ran.folder), findings, shape), shape)
         plain = SMALL | {given.pattern.lesson.author}
         for key in [*(f"measure.{name}" for name in MEASUREMENTS), *(f"edge.{name}" for name in keys("edge"))]:
@@ -79,7 +76,7 @@ def test_nothing_of_the_kits_own_is_said_in_english(lesson, code):
     """A message that a language lacks is marked "[en]"; so is a text of the lesson without a translation: here all of
     them have one."""
     ran = ran_lesson(lesson)
-    with speaking(code), texts_unplaced():
+    with speaking(code), texts_unplaced(words_alone=True):
         given, notebook, _ = in_language(ran.handover, ran.notebook, wrapped_words(ran), code)
         html = to_html(compose(given, notebook, LessonFolder(ran.folder), prove(given.pattern)))
     assert "[en]" not in html

@@ -15,13 +15,15 @@ import pikepdf
 import pytest
 
 from kit.body.chart import workshop_chart
-from kit.booklet import build as building
+from kit.booklet import writing
 from kit.booklet.asked_forms import ALL, DEFAULT, asked_forms
 from kit.booklet.build import DATA, Built, build
 from kit.booklet.buying import Shopping
 from kit.errors import KitError
 from kit.lesson.pattern import Pattern
 from kit.paper.papers import papers_of
+from tests.forked_kernels import begun_anew
+from tests.roster.conftest import napkin_at
 from tests.unplaced import unplaced
 
 from .conftest import Writer, code, lesson_at
@@ -42,8 +44,8 @@ def leave_out_cloth_and_pages(patch: pytest.MonkeyPatch) -> None:
         for name in set(PAGES) - {"findings.json"}:
             (out / name).write_text(f"{name} in size {pattern.body.name}")
 
-    patch.setattr(building, "shopping", lambda handed, kept: Shopping((), ()))
-    patch.setattr(building, "write_pages", pages)
+    patch.setattr(writing, "shopping", lambda handed, kept: Shopping((), ()))
+    patch.setattr(writing, "write_pages", pages)
     unplaced(patch)
 
 
@@ -85,7 +87,7 @@ def every_form(tmp_path_factory: pytest.TempPathFactory) -> Made:
     folder = tmp_path_factory.mktemp("every")
     said: list[str] = []
     out = folder / "made" / "here"
-    built = build(lesson_at(folder), out, size="W4", units="cm", forms="all", progress=said.append)
+    built = build(napkin_at(folder), out, size="W4", units="cm", forms="all", progress=said.append)
     return Made(out, built, tuple(said))
 
 
@@ -94,20 +96,20 @@ def test_a_build_makes_every_file(every_form: Made) -> None:
     out, built = every_form.out, every_form.built
     assert set(contents(out)) == set(built.paths) == {*ALL, *PAGES} and not built.failed and built.seconds > 0
     assert {name: out / name for name in built.paths} == built.paths
-    assert every_form.said[0] == "Running pebble_top.ipynb from the top"
+    assert every_form.said[0] == "Running pebble_napkin.ipynb from the top"
     pattern = json.loads((out / "pattern.json").read_text())
-    assert [piece["name"] for piece in pattern["pieces"]] == ["front", "back"]
+    assert [piece["name"] for piece in pattern["pieces"]] == ["front"]
     findings = json.loads((out / "findings.json").read_text())
     assert findings["failed"] is False and findings["size"] == "W4"
     with pikepdf.open(out / "booklet-a4.pdf") as pdf:
-        assert str(pdf.docinfo["/Title"]) == "Pebble top – instruction booklet"
+        assert str(pdf.docinfo["/Title"]) == "Pebble napkin – instruction booklet"
         assert str(pdf.Root.Lang).startswith("en")
         assert pdf.Root.MarkInfo.Marked
         with pdf.open_outline() as outline:
             titles = [item.title for item in outline.root]
         assert "Sewing" in titles and "Pieces" in titles
         # ISO 216: A4 is 210 x 297 mm; a PDF point is 1/72 inch (ISO 32000-1, 8.3.2.3)
-        width, height = (float(v) / 72 * 25.4 for v in pdf.pages[0].MediaBox[2:])
+        width, height = (float(v) / 72 * 25.4 for v in list(pdf.pages[0].MediaBox)[2:])
         assert abs(width - 210) < 0.05 and abs(height - 297) < 0.05
 
 
@@ -126,7 +128,7 @@ def test_a_failed_build_keeps_the_last_good_output(built: tuple[Path, Path], mon
     def broken(*args: object) -> None:
         raise KitError("no paper.")
 
-    monkeypatch.setattr(building, "write_pages", broken)
+    monkeypatch.setattr(writing, "write_pages", broken)
     with pytest.raises(KitError, match="no paper"):
         build(path, out, size="W7", forms="html")
     assert contents(out) == good
@@ -135,7 +137,8 @@ def test_a_failed_build_keeps_the_last_good_output(built: tuple[Path, Path], mon
 def test_a_notebook_gives_the_same_bytes_whenever_it_is_built(built: tuple[Path, Path]) -> None:
     path, out = built
     good = contents(out)
-    build(path, out, forms="html,epub")
+    with begun_anew():
+        build(path, out, forms="html,epub")
     assert contents(out) == good
 
 
@@ -148,7 +151,7 @@ def test_a_form_that_cannot_be_set_keeps_the_last_good_output(
     def broken(*args: object) -> None:
         raise KitError("the booklet could not be set in type.")
 
-    monkeypatch.setattr(building, "set_in_type", broken)
+    monkeypatch.setattr(writing, "set_in_type", broken)
     with pytest.raises(KitError, match="set in type"):
         build(path, out, size="W7", forms="a4,html")
     assert contents(out) == good
@@ -245,7 +248,7 @@ def test_a_file_that_cannot_be_placed_puts_the_others_back(
             raise PermissionError(13, "Permission denied")
         replace(source, target)
 
-    monkeypatch.setattr(building.os, "replace", fails_on_the_sheet)
+    monkeypatch.setattr(os, "replace", fails_on_the_sheet)
     with pytest.raises(KitError, match="cannot be put in place"):
         build(path, out, size="W7", forms="html")
     assert contents(out) == good
@@ -282,8 +285,8 @@ def test_a_lesson_that_fails_its_proof_is_built_with_a_banner(
 
 
 @pytest.mark.slow
-def test_the_exporter_is_found_by_nbconvert(write_lesson: Writer) -> None:
-    path = write_lesson()
+def test_the_exporter_is_found_by_nbconvert(tmp_path: Path) -> None:
+    path = napkin_at(tmp_path)
     command = [sys.executable, "-m", "jupyter", "nbconvert", "--to", "booklet", path.name]
     done = subprocess.run(
         [*command, "--BookletExporter.size=W6"],

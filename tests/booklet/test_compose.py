@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from collections.abc import Iterator
 from dataclasses import replace
 from pathlib import Path
 from typing import Any
@@ -23,6 +24,7 @@ from kit.picture.drawing import Dot, Drawing, Fill, Stroke
 from kit.picture.legend import SIGNS
 from kit.picture.scene_signs import CUT
 from kit.proof import Finding
+from tests.unplaced import texts_unplaced
 
 from .conftest import Writer, lesson_at, markdown
 
@@ -33,6 +35,13 @@ WORDS = {
     "neck": [markdown("Press before you turn.")],
     "end": [markdown("## Wearing it\n\nWash it once.")],
 }
+
+
+@pytest.fixture(scope="module", autouse=True)
+def words_asked() -> Iterator[None]:
+    """Where the texts of pictures stand plays no part in what a booklet holds."""
+    with texts_unplaced():
+        yield
 
 
 @pytest.fixture(scope="module")

@@ -72,7 +72,7 @@ def test_a_drawing_becomes_an_image_with_its_title_for_a_text() -> None:
 
 def test_the_paper_shows_the_same(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
     """Beside the page with the drawing in it, as WeasyPrint sets it by itself."""
-    shown = {}
+    shown, told = {}, {}
     for way in ("apart", "within"):
         if way == "within":
             monkeypatch.setattr(render, "taken_out", lambda root: {})
@@ -81,10 +81,13 @@ def test_the_paper_shows_the_same(tmp_path: Path, monkeypatch: pytest.MonkeyPatc
         subprocess.run(["pdftoppm", "-r", "100", "-png", "-singlefile", pdf, tmp_path / way], check=True)
         shown[way] = np.asarray(Image.open(tmp_path / f"{way}.png").convert("L")).astype(int)
         with pikepdf.open(pdf) as made:
-            figures = [
-                each for each in made.objects if isinstance(each, pikepdf.Dictionary) and each.get("/S") == "/Figure"
+            told[way] = [
+                str(each.get("/Alt", ""))
+                for each in made.objects
+                if isinstance(each, pikepdf.Dictionary) and each.get("/S") == "/Figure"
             ]
-            assert "A kite & its tail" in [str(each.get("/Alt", "")) for each in figures]
+    assert told["apart"] == [ALT]
+    assert told["within"] in ([ALT], [])  # WeasyPrint 68.0 makes no figure of a drawing in a page, 70.0 does
     apart, within = shown["apart"], shown["within"]
     assert apart.shape == within.shape and (apart < 128).sum() > 2000
     assert (abs(apart - within) > 96).sum() < 30  # a raster may round a line one pixel aside

@@ -15,10 +15,13 @@ from pathlib import Path
 
 import pytest
 
+from kit.booklet import typeset
+from kit.booklet.build import _get_ready
 from kit.booklet.put_in_place import alone_for, put_in_place
 from kit.booklet.typeset import WaitingTypesetter, set_in_type
 from kit.errors import KitError
 from kit.scratch import alone_in, scratch
+from tests.roster.conftest import napkin_at
 
 from .conftest import Writer, lesson_at
 
@@ -104,10 +107,10 @@ def test_nothing_lives_on_and_nothing_is_lost(notebook: Path, tmp_path: Path, mo
 
 
 @pytest.mark.slow
-def test_a_deep_folder_for_temporary_files_is_no_hindrance(notebook: Path, tmp_path: Path) -> None:
+def test_a_deep_folder_for_temporary_files_is_no_hindrance(tmp_path: Path) -> None:
     """The path of a socket may have about a hundred characters, that of a folder thousands."""
     deep = tmp_path / ("deep" * 30)
-    process = build(notebook, tmp_path / "out", deep)
+    process = build(napkin_at(tmp_path), tmp_path / "out", deep)
     assert process.wait(120) == 0 and (tmp_path / "out" / "booklet.html").is_file()
     assert list(deep.iterdir()) == []
 
@@ -157,6 +160,8 @@ def test_two_swaps_into_one_folder_come_from_one_each(tmp_path: Path) -> None:
     program = f"""
 import sys
 from pathlib import Path
+from kit.booklet import typeset
+from kit.booklet.build import _get_ready
 from kit.booklet.put_in_place import alone_for, put_in_place
 out, names = Path({str(tmp_path)!r}), [f"{{i}}.txt" for i in range(12)]
 for turn in range(25):
@@ -219,15 +224,20 @@ def test_the_typesetter_ends_with_who_asked_for_it(tmp_path: Path) -> None:
 def test_a_process_that_waits_for_its_page_sets_it_or_ends(tmp_path: Path) -> None:
     html = "<html lang='en'><head><title>Page</title></head><body><h1>Page</h1></body></html>"
     with WaitingTypesetter() as waiting:
+        assert waiting.taken() is None
+        waiting.begin()
         child = waiting._child
         assert child is not None
         made = set_in_type(html, tmp_path, tmp_path, "one", waiting)
         assert child.poll() == 0 and waiting.taken() is None
     assert made.pdf == set_in_type(html, tmp_path, tmp_path, "two").pdf and made.pdf.startswith(b"%PDF")
     with WaitingTypesetter() as waiting:
+        waiting.begin()
         unasked = waiting._child
     assert unasked is not None and unasked.poll() is not None
-    orphan = WaitingTypesetter().__enter__().taken()
+    alone = WaitingTypesetter()
+    alone.begin()
+    orphan = alone.taken()
     assert orphan is not None and orphan.stdin is not None and orphan.stderr is not None
     orphan.stdin.close()  # as where who began it is killed
     assert orphan.wait(60) == 0 and orphan.stderr.read() == ""
@@ -243,3 +253,15 @@ def test_the_kernel_s_own_complaints_stay_out_of_the_terminal(write_lesson: Writ
     done = subprocess.run(command, env=env, capture_output=True, text=True, check=False)
     assert done.returncode == 2 and "ran longer than 6 s" in done.stderr
     assert len(done.stderr.strip().splitlines()) == 1 and "foreign" not in done.stderr + done.stdout
+
+
+def test_a_typesetter_that_cannot_begin_early_is_left_to_who_needs_it(monkeypatch: pytest.MonkeyPatch) -> None:
+    """Begun in a thread, where nobody would hear of it but by a traceback."""
+
+    def no_room() -> None:
+        raise BlockingIOError(11, "Resource temporarily unavailable")
+
+    monkeypatch.setattr(typeset, "_started", no_room)
+    with WaitingTypesetter() as waiting:
+        _get_ready((waiting,))
+        assert waiting.taken() is None

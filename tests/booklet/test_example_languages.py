@@ -14,10 +14,11 @@ from nbformat import NotebookNode
 
 from kit.booklet.handover import Handover
 from kit.booklet.own_language import markdown_cells, spoken
-from kit.booklet.run_notebook import read_notebook, run_notebook
+from kit.booklet.run_notebook import read_notebook
 from kit.language import alphabetical
 from kit.lesson.own_words import own_texts
 from kit.lesson.word_file import merged, path_of, read_words
+from tests.ran import ran_example
 
 FOLDER = Path(__file__).resolve().parents[2] / "example_notebooks"
 NOTEBOOKS = {
@@ -49,9 +50,7 @@ def lesson(name: str) -> Path:
 def ran(request: pytest.FixtureRequest) -> tuple[Path, Handover, NotebookNode]:
     """A notebook's path, what it hands over, and the notebook."""
     path = lesson(request.param)
-    notebook = read_notebook(path)
-    ran = run_notebook(notebook, path.parent, name=path.name)
-    return path, ran.handover, notebook
+    return path, ran_example(request.param).handover, read_notebook(path)
 
 
 @pytest.mark.parametrize("code", CODES)

@@ -85,7 +85,7 @@ def test_the_sheet_and_its_printing(paper: str) -> None:
     with pikepdf.open(io.BytesIO(impose(booklet(6, paper), paper))) as pdf:
         assert len(pdf.pages) == 4
         for page in pdf.pages:
-            assert [float(v) for v in page.mediabox[2:]] == pytest.approx(LARGE[paper], abs=0.02)
+            assert [float(v) for v in list(page.mediabox)[2:]] == pytest.approx(LARGE[paper], abs=0.02)
         assert pdf.Root.ViewerPreferences.Duplex == "/DuplexFlipShortEdge"  # ISO 32000-1, table 150
         assert pdf.Root.ViewerPreferences.PrintScaling == "/None"
         assert b" 1 0 0 1 " in b" " + pdf.pages[0].Contents.read_bytes()  # moved, never scaled

@@ -15,6 +15,7 @@ from kit.booklet.step_shown import step_numbers
 from kit.lesson.pattern import LessonInfo, Pattern, StepRecord
 from kit.picture.theme import THEME
 from kit.units import cm
+from tests.lesson_words import example_lessons
 
 USED = ("hip_girth", "bust_girth", "back_waist_length", "back_width")
 
@@ -71,3 +72,19 @@ def test_a_step_marks_the_estimated_measures_it_uses() -> None:
     numbers = dict(step_numbers(record, replace(handed(body).pattern, steps=(record,))))
     assert "estimated" not in numbers["Bust girth"]
     assert numbers["Hip girth"].endswith(", estimated")
+
+
+def test_a_measurement_of_the_lessons_own_is_said_not_to_be_in_the_figure() -> None:
+    """Its number would be looked for there."""
+    page = told(Handover(example_lessons()["limpet_hat"].work(values={})))
+    assert page is not None
+    assert [(tape.key, tape.drawn) for tape in page.tapes] == [("head_girth", True), ("crown_height", False)]
+
+
+def test_where_there_is_no_figure_nothing_is_said_of_one() -> None:
+    """A bag for a bottle asks for measurements of its own alone, and no figure is drawn."""
+    hat = Handover(example_lessons()["limpet_hat"].work(values={}))
+    steps = tuple(replace(step, uses=tuple(n for n in step.uses if n == "crown_height")) for step in hat.pattern.steps)
+    page = told(replace(hat, pattern=replace(hat.pattern, steps=steps)))
+    assert page is not None and page.front is None and page.back is None
+    assert [(tape.key, tape.drawn) for tape in page.tapes] == [("crown_height", True)]

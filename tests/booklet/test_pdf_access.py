@@ -93,7 +93,7 @@ def test_every_picture_has_words_and_a_place(printed: pikepdf.Pdf) -> None:
     for figure in figures:
         assert len(str(figure.get("/Alt", "")).strip()) > 3
         left, foot, right, top = (float(value) for value in figure.A.BBox)
-        width, height = (float(value) for value in figure.Pg.MediaBox[2:])
+        width, height = (float(value) for value in list(figure.Pg.MediaBox)[2:])
         assert -1 <= left < right <= width + 1 and -1 <= foot < top <= height + 1
     assert "A hem" in {str(figure.Alt) for figure in figures}
 
@@ -158,7 +158,7 @@ def test_it_is_read_in_the_order_of_the_pages(printed: pikepdf.Pdf) -> None:
 def test_every_font_is_inside_and_says_its_letters(printed: pikepdf.Pdf) -> None:
     names = set()
     for page in printed.pages:
-        for font in page.get("/Resources", {}).get("/Font", {}).values():
+        for _, font in page.get("/Resources", Dictionary()).get("/Font", Dictionary()).items():
             (inner,) = font.get("/DescendantFonts", [font])
             assert any(key in inner.FontDescriptor for key in ("/FontFile", "/FontFile2", "/FontFile3"))
             assert "/ToUnicode" in font

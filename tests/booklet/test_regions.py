@@ -16,7 +16,7 @@ from babel import Locale
 
 from kit.booklet.asked_forms import asked_forms
 from kit.booklet.build import build
-from kit.language import known_language, language, language_tag, respelt, say, speaking, spoken_for
+from kit.language import known_language, language, language_tag, lettered, respelt, say, speaking, spoken_for
 from kit.paper.papers import papers_of
 from kit.resources import templates
 from kit.units import plain
@@ -82,6 +82,35 @@ def _plain_keys() -> list[str]:
             if (one := re.match(r"([a-z][\w-]*) = (.+)", line)) and "{" not in one[2]:
                 found.append(one[1].replace("-", ".", 1))
     return found
+
+
+@pytest.mark.parametrize("tag", ["de-CH", "de-LI"])
+def test_switzerland_writes_no_sharp_s_and_its_own_quotation_marks(tag: str) -> None:
+    """In all the kit says, and in words an author wrote for German at large; what is filled in and code stay as they
+    are. That no ß is written there: Federal Chancellery, Leitfaden zur deutschen Rechtschreibung (from memory)."""
+    files = sorted((templates() / "language" / "de").glob("*.ftl"))
+    keys = [one for path in files for one in re.findall(r"^([a-z][\w-]*) = [^{]+$", path.read_text("utf-8"), re.M)]
+    with speaking(tag):
+        said = [say(key.replace("-", ".", 1)) for key in keys]
+    with speaking("de"):
+        german = [say(key.replace("-", ".", 1)) for key in keys]
+    assert sum("ß" in text for text in german) > 20 and any("„" in text for text in german)
+    assert not [text for text in said if set(text) & set("ßẞ„“")]
+    assert [text.replace("ß", "ss").replace("„", "«").replace("“", "»") for text in german] == said
+    assert respelt(tag) and lettered("`maß` {maß} Maß", tag) == "`maß` {maß} Mass"
+
+
+def test_a_swiss_booklet_has_no_sharp_s_and_knows_its_names(write_lesson: Writer, tmp_path: Path) -> None:
+    path = write_lesson()
+    words = path.with_suffix(".de.po")
+    words.write_text('msgid ""\nmsgstr ""\n\nmsgid "Pebble top"\nmsgstr "Kieselgroßes Oberteil"\n', encoding="utf-8")
+    made = build(path, tmp_path / "ch", forms="html", size="W4", language="de-CH")
+    page = made.paths["booklet.html"].read_text("utf-8")
+    assert not set(re.sub(r"\{[^{}]*\}", "", page)) & set("ßẞ„“") and "Kieselgrosses Oberteil" in page
+    with speaking("de-CH"):
+        assert say("common.pin_right", a="Vorderteil", b="Rückenteil", edge="Aussenkante").endswith(
+            "die Aussenkante stecken."
+        )
 
 
 def test_paper_is_what_printers_of_the_region_hold() -> None:

@@ -4,9 +4,13 @@ from __future__ import annotations
 
 import re
 import subprocess
+from base64 import b64encode
+from io import BytesIO
 from pathlib import Path
 
+import pikepdf
 import pytest
+from PIL import Image
 
 import kit.booklet.render as render
 from kit.booklet.fetch import LessonFolder
@@ -59,6 +63,17 @@ def test_what_is_not_well_formed_is_forgiven_as_a_browser_does(tmp_path: Path) -
     )
     said = subprocess.run(["pdftotext", tmp_path / "made.pdf", "-"], capture_output=True, text=True, check=True).stdout
     assert said.split() == ["one", "two", "three"]
+
+
+def test_a_picture_that_the_page_itself_holds_is_set(tmp_path: Path) -> None:
+    """An author's portrait and a logo come so (RFC 2397)."""
+    dot = BytesIO()
+    Image.new("RGB", (7, 5), (200, 30, 30)).save(dot, "PNG")
+    told = b64encode(dot.getvalue()).decode()
+    page = f'<html lang="en"><head><title>A</title></head><body><img alt="dot" src="data:image/png;base64,{told}"/>'
+    with pikepdf.open(BytesIO(to_pdf(f"{page}</body></html>", LessonFolder(tmp_path)))) as made:
+        held = [thing for _, thing in made.pages[0].Resources.get("/XObject", pikepdf.Dictionary()).items()]
+        assert [(int(image.Width), int(image.Height)) for image in held] == [(7, 5)]
 
 
 @pytest.mark.parametrize("form", ["a4", "a5", "a4-large"])

@@ -122,8 +122,10 @@ def test_other_errors_are_one_line(tmp_path: Path, source: str, words: list[str]
 
 
 def test_a_cell_without_end_is_stopped(tmp_path: Path) -> None:
-    with pytest.raises(KitError, match=r"Code cell 1 .* ran longer than 2 s"):
+    with pytest.raises(KitError, match=r"Code cell 1 .* ran longer than 2 s") as caught:
         run_notebook(notebook("while True: pass"), tmp_path, timeout=2)
+    assert "\n" not in str(caught.value) and "Traceback" not in str(caught.value)
+    assert caught.value.__cause__ is None and caught.value.__suppress_context__, "nor does a notebook show another's"
 
 
 def test_two_lessons_are_refused(write_lesson: Writer) -> None:

@@ -17,6 +17,7 @@ from kit.lesson.pattern import Pattern
 from kit.lesson.steps import Entry
 from kit.live.fragments import sew_step
 from tests.example import EXAMPLE
+from tests.unplaced import texts_unplaced
 
 
 def tote(words: str = "before", whys: bool = False) -> Pattern:
@@ -48,7 +49,8 @@ def test_why_is_told_on_demand_and_times_always(tmp_path) -> None:  # type: igno
     import nbformat
 
     book = nbformat.v4.new_notebook()
-    plain, taught = (compose(Handover(tote(whys=whys)), book, LessonFolder(tmp_path)) for whys in (False, True))
+    with texts_unplaced():
+        plain, taught = (compose(Handover(tote(whys=whys)), book, LessonFolder(tmp_path)) for whys in (False, True))
     steps = [block for block in plain.sewing.blocks if isinstance(block, SewStep)]
     assert all(step.time.startswith("about ") for step in steps)
     assert not any(operation.why for step in steps for operation in step.operations)

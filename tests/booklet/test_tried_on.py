@@ -22,6 +22,7 @@ from kit.lesson.lesson import Lesson
 from kit.proof import prove
 from kit.units import cm
 from tests.fitted import tunic
+from tests.unplaced import texts_unplaced
 
 NOTEBOOK = '''
 from kit import Lesson, blank_paper, cm
@@ -85,7 +86,8 @@ def top(pattern) -> float:
 
 
 def book_of(given: Handover, folder: Path) -> Booklet:
-    return compose(given, nbformat.v4.new_notebook(), LessonFolder(folder), prove(given.pattern))
+    with texts_unplaced():
+        return compose(given, nbformat.v4.new_notebook(), LessonFolder(folder), prove(given.pattern))
 
 
 def trial_of(book: Booklet):

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 import unicodedata
 from functools import cache
 from pathlib import Path
@@ -10,6 +11,9 @@ import nbformat
 import pytest
 from fontTools.ttLib import TTFont
 
+from kit.booklet.forms import FORMS, SCREEN, Form
+from kit.booklet.html import environment
+from kit.booklet.theme_file import BookTheme
 from kit.booklet.type import FACES, SIGNS
 from kit.language import languages
 from kit.resources import templates
@@ -70,3 +74,17 @@ def test_every_other_sign_is_in_the_face_or_in_that_of_the_signs(code: str, root
 def test_a_sign_that_is_nowhere_would_be_found() -> None:
     everywhere = frozenset().union(*(signs_of(path) for *_, path in FACES))
     assert "裁" not in everywhere and "ß" in everywhere
+
+
+@pytest.mark.parametrize("form", [SCREEN, FORMS["a4"]], ids=lambda form: form.key)
+def test_where_a_face_is_missing_another_of_its_kind_is_named(form: Form) -> None:
+    """CSS Fonts 4, "Generic font families": a list of families ends with one, for a page or an e-book on a machine that
+    has none of those named before it."""
+    sheet = environment().get_template("booklet.css.j2").render(form=form, look=BookTheme())
+    if form.screen:
+        sheet += environment().get_template("screen.css.j2").render(form=form, look=BookTheme())
+        sheet += (templates() / "booklet" / "reader.css").read_text(encoding="utf-8")
+    named = re.findall(r"(?<![\w-])font(?:-family)?:([^;}]*\"[^;}]*)", sheet)
+    assert len(named) > 4
+    for families in named:
+        assert re.search(r"(?:^|[\s,])(?:sans-serif|serif|monospace)\s*$", families), families

@@ -34,6 +34,7 @@ SETTINGS: dict[str, dict[str, object]] = {
     # A completion that comes after a second is left out, and a busy machine takes longer.
     "completer-extension/manager": {"providerTimeout": 60_000},
 }
+FORKED = Path(__file__).resolve().parents[1] / "forked_kernels.py"
 PATIENCE = 120.0
 """Seconds within which a busy machine does anything that is waited for; a test waits for states, never for a time."""
 
@@ -88,7 +89,7 @@ def running_lab(base: Path, folder: Path) -> Iterator[Lab]:
         "JUPYTERLAB_WORKSPACES_DIR": str(base / "workspaces"),
         "IPYTHONDIR": str(base / "ipython"),
     }
-    command = [sys.executable, "-m", "jupyterlab", "--no-browser", "--allow-root", f"--port={port}"]
+    command = [sys.executable, str(FORKED), "jupyterlab", "--no-browser", "--allow-root", f"--port={port}"]
     command += [f"--ServerApp.token={token}", "--ServerApp.port_retries=0", f"--ServerApp.root_dir={folder}"]
     command += ["--LabApp.expose_app_in_browser=True"]  # so that a test can ask it what its cells do
     command += ["--LabApp.check_for_updates_class=jupyterlab.NeverCheckForUpdate"]

@@ -9,6 +9,7 @@ import json
 import shutil
 import sys
 from collections.abc import Iterator
+from itertools import pairwise
 from pathlib import Path
 
 import pytest
@@ -139,6 +140,41 @@ def test_every_step_ticks_off_and_is_remembered(reader: Reader) -> None:
     expect(page.get_by_role("status")).to_have_text(f"0 of {count} steps done")
 
 
+def test_a_step_s_time_stands_where_its_title_begins_however_long_that_is(reader: Reader) -> None:
+    """Beside the first line on a desk, below the last on a phone."""
+    found = reader.page.evaluate(
+        """(words) => {
+        const time = document.querySelector('.step h3 .time'), title = time.parentElement.querySelector('.title');
+        title.textContent = words;
+        const [a, b] = [title, time].map((each) => each.getBoundingClientRect());
+        return {below: b.top - a.bottom, apart: b.left - a.right, lower: b.top - a.top, lines: a.height / 30};
+    }""",
+        "Set the sleeves into the armholes, easing the cap between the notches, and finish both edges together",
+    )
+    assert found["lines"] > 2
+    if reader.page.viewport_size == DESK:
+        assert found["apart"] > 0 and 0 <= found["lower"] < 15
+    else:
+        assert found["below"] >= -1
+
+
+def test_the_legend_is_legible(reader: Reader) -> None:
+    """Its words are about as large as the text, its signs no narrower than 60 px (16 mm: CSS Values 4, "in"), and no
+    two of its lines lie over one another."""
+    lines = reader.page.evaluate("""[...document.querySelectorAll('.legend li')].map((line) => {
+        const [box, sign, words] = [line, line.querySelector('svg, img'), line.querySelector('span')]
+            .map((each) => each.getBoundingClientRect());
+        return [box.top, box.bottom, sign.width, words.left - sign.right, words.right,
+            parseFloat(getComputedStyle(line).fontSize), parseFloat(getComputedStyle(document.body).fontSize)];
+    })""")
+    assert len(lines) > 5
+    width = reader.page.viewport_size["width"]  # type: ignore[index]
+    for _, _, sign, apart, right, letters, text in lines:
+        assert sign >= 60 and apart >= 0 and right <= width and letters >= 0.8 * text >= 12
+    if reader.page.viewport_size == PHONE:
+        assert all(above[1] <= below[0] + 0.5 for above, below in pairwise(lines))
+
+
 def test_the_buttons_cover_no_picture(reader: Reader) -> None:
     page = reader.page
     covered = """[...document.querySelectorAll('.can-enlarge')].filter((holder) => {
@@ -156,7 +192,7 @@ def test_a_picture_opens_and_closes_by_keyboard(reader: Reader) -> None:
     page = reader.page
     button = page.locator("article.step button.enlarge").first
     assert button.get_attribute("aria-label").startswith("Enlarge: ")  # type: ignore[union-attr]
-    picture = page.locator("article.step figure > svg").first.get_attribute("aria-labelledby")
+    picture = page.locator("article.step figure > svg:visible").first.get_attribute("aria-labelledby")
     button.focus()
     page.keyboard.press("Enter")
     dialog = page.get_by_role("dialog", name="Picture")
@@ -181,13 +217,13 @@ def test_a_picture_opens_and_closes_by_keyboard(reader: Reader) -> None:
     page.keyboard.press("Escape")
     expect(dialog).to_be_hidden()
     expect(button).to_be_focused()
-    assert page.locator("article.step figure > svg").first.get_attribute("aria-labelledby") == picture
+    assert page.locator("article.step figure > svg:visible").first.get_attribute("aria-labelledby") == picture
     assert page.locator(".sheet > *").count() == 0
 
 
 def test_wheel_and_mouse_zoom_and_pan(reader: Reader) -> None:
     page = reader.page
-    page.locator("article.step figure > svg").first.click()
+    page.locator("article.step figure > svg:visible").first.click()
     box = page.locator(".view").bounding_box()
     assert box
     x, y = box["x"] + box["width"] / 3, box["y"] + box["height"] / 3

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import re
 import shutil
-import subprocess
 import sys
 from collections.abc import Iterator
 from pathlib import Path
@@ -16,7 +15,7 @@ sys.path.insert(0, str(Path(__file__).parent))
 sys.path.insert(0, str(Path(__file__).resolve().parents[1]))
 from lab import Lab
 from notebook import Notebook
-from open_room import LESSONKIT, write_lesson
+from open_room import make_class_copy, write_lesson
 
 pytestmark = pytest.mark.browser
 
@@ -24,10 +23,9 @@ pytestmark = pytest.mark.browser
 @pytest.fixture(scope="module")
 def copy(lab: Lab, lab_page: Page, tmp_path_factory: pytest.TempPathFactory) -> Iterator[Notebook]:
     lesson = write_lesson(tmp_path_factory.mktemp("teacher"))
-    subprocess.run([*LESSONKIT, "class-copy", str(lesson)], check=True, capture_output=True)
     home = lab.folder / "home"  # what the student was given: the class copy and its folder, not the lesson
     home.mkdir()
-    shutil.copy(lesson.with_name("tideline_wrap_top_class.ipynb"), home)
+    shutil.copy(make_class_copy(lesson), home)
     shutil.copytree(lesson.with_name("tideline_wrap_top_class_lesson"), home / "tideline_wrap_top_class_lesson")
     lab_page.set_viewport_size({"width": 1500, "height": 1150})
     opened = Notebook(lab_page, lab.page_of("home/tideline_wrap_top_class.ipynb"))

@@ -34,6 +34,7 @@ from kit.page.engine import Engine
 from tests.both_pythons import Apart, settings
 
 sys.path.insert(0, str(Path(__file__).parent))
+from firefox import FIREFOX, running_firefox
 from lab import PATIENCE
 from notebook import painted, until
 
@@ -120,10 +121,10 @@ class Reader:
         return int(self.page.evaluate("document.documentElement.dataset.drawn || 0"))
 
     def settled(self, after: int = 0) -> None:
-        """Wait until something was drawn after the drawing of that number, and proved."""
+        """Wait until something was drawn after the drawing of that number, nothing waits to be, and it is proved."""
         self.page.wait_for_function(
             "after => { const d = document.documentElement.dataset;"
-            " return Number(d.drawn || 0) > after && d.proved === d.drawn }",
+            " return Number(d.drawn || 0) > after && d.answered === d.asked && d.proved === d.drawn }",
             arg=after,
         )
 
@@ -230,6 +231,7 @@ def test_a_measure_is_dragged_in_the_picture(reader: Reader) -> None:
     grip = next(each for each in told["grips"] if each["name"] == "sleeve_length")
     scale = page.evaluate("document.querySelector('#picture svg').getScreenCTM().a")
     x, y = box["x"] + box["width"] / 2, box["y"] + box["height"] / 2
+    seen = reader.drawn
     page.mouse.move(x, y)
     page.mouse.down()
     for part in (20, 40, 60):  # back towards the shoulder
@@ -244,6 +246,24 @@ def test_a_measure_is_dragged_in_the_picture(reader: Reader) -> None:
     page.locator("#reset").click()
     reader.settled(seen)
     page.set_viewport_size(PHONE)  # type: ignore[arg-type]
+
+
+def test_a_late_answer_takes_no_press_back(reader: Reader) -> None:
+    """Pressed twice, then once more as the first picture comes: three steps, though the second is not drawn yet."""
+    page, seen = reader.page, reader.drawn
+    before = int(page.locator("#value-sleeve_length").input_value())
+    after = page.evaluate(
+        "async () => { const range = document.getElementById('value-sleeve_length'), more = range.nextElementSibling;"
+        " const root = document.documentElement, drawn = new Promise(done => new MutationObserver(done)"
+        ".observe(root, { attributeFilter: ['data-drawn'] }));"
+        " more.click(); more.click(); await drawn; more.click(); return Number(range.value); }"
+    )
+    assert after == before + 3
+    reader.settled(seen)
+    assert page.locator("#value-sleeve_length").input_value() == str(before + 3)
+    seen = reader.drawn
+    page.locator("#reset").click()
+    reader.settled(seen)
 
 
 def test_on_and_back_through_drafting_and_sewing(reader: Reader) -> None:
@@ -480,3 +500,71 @@ def test_values_are_kept_and_it_opens_without_a_server(
     reader.settled()
     expect(page.locator("#value-sleeve_length")).to_have_attribute("aria-valuetext", str(shown))
     expect(page.locator("#found")).to_contain_text("Every check passed.")
+
+
+def test_it_opens_as_it_was_built(browser: Browser, folder: Path, tmp_path: Path) -> None:
+    """With --size, --units and --values: there it opens, there `as written` leads back to, and what the reader chooses
+    stands (tests/page/test_opening.py holds that the build writes them down)."""
+    opened = tmp_path / "page"
+    shutil.copytree(folder, opened)
+    (path,) = opened.glob("edition-*/page.json")
+    told = json.loads(path.read_text("utf-8"))
+    assert told["opening"] == {"size": "W4", "units": "cm", "values": {}}
+    told["opening"] = {"size": "W6", "units": "inch", "values": {"sleeve_length": 8 * 25.4}}
+    path.write_text(json.dumps(told), "utf-8")
+    with serving(opened) as address:
+        reader = Reader(browser, address)
+        page = reader.page
+        try:
+            sleeve = page.locator("#value-sleeve_length")
+            expect(page.locator("#size")).to_have_value("W6")
+            expect(page.locator("#units")).to_have_value("inch")
+            expect(sleeve).to_have_attribute("aria-valuetext", re.compile(r"^8\b"))
+            expect(page.locator("#reset")).to_be_disabled()
+            drawn = reader.drawn
+            sleeve.focus()
+            page.keyboard.press("ArrowRight")
+            reader.settled(drawn)
+            expect(sleeve).to_have_attribute("aria-valuetext", re.compile(r"^8 1[/⁄]16|^8 ¹⁄₁₆"))
+            page.locator("#size").select_option("W2")
+            page.locator("#units").select_option("cm")
+            page.reload()
+            reader.settled()
+            expect(page.locator("#size")).to_have_value("W2")
+            expect(page.locator("#units")).to_have_value("cm")
+            drawn = reader.drawn
+            page.locator("#reset").click()
+            reader.settled(drawn)
+            expect(sleeve).to_have_attribute("aria-valuetext", re.compile(r"^20\.3"))
+            assert reader.errors == []
+        finally:
+            reader.context.close()
+
+
+@pytest.mark.skipif(FIREFOX is None, reason="there is no Firefox on this machine (see tests/browser/firefox.py)")
+def test_it_works_in_firefox_too(served: tuple[str, Any], out_folder: Path) -> None:
+    """On a telephone and on a laptop: it starts, a key moves a slider, the picture and its number follow, and nothing
+    stands outside the screen."""
+    with running_firefox() as firefox:
+        firefox.size(390, 844)
+        firefox.go(served[0])
+        at_rest = "document.documentElement.dataset.proved === document.documentElement.dataset.drawn"
+        assert firefox.until(f"!!document.documentElement.dataset.drawn && {at_rest}")
+        for wide, high in ((390, 844), (1280, 800)):
+            firefox.size(wide, high)
+            assert firefox.until(f"innerWidth === {wide} && {at_rest}")
+            box = firefox.say(
+                "(b => [b.left, b.right, b.width])(document.querySelector('#picture svg').getBoundingClientRect())"
+            )
+            assert box[0] >= 0 and box[1] <= wide and box[2] > wide / 3
+            assert firefox.say("document.documentElement.scrollWidth") <= wide
+            before = firefox.say("document.querySelector('#picture svg').outerHTML")
+            firefox.say("document.querySelector('#value-sleeve_length').focus()")
+            value = firefox.say("document.activeElement.getAttribute('aria-valuetext')")
+            firefox.press("\ue014")
+            assert firefox.until(
+                f"document.querySelector('#picture svg').outerHTML !== {json.dumps(before)} && {at_rest}"
+            )
+            assert firefox.say("document.activeElement.getAttribute('aria-valuetext')") != value
+            firefox.picture(out_folder / f"page-firefox-{wide}.png")
+        assert firefox.errors == []

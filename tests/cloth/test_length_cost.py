@@ -9,7 +9,7 @@ import shapely
 
 from kit.cloth.length_cost import FINE, MARGIN, ClothWay, pack_on_cloth, shortest
 from kit.cloth.need import GAP
-from kit.pausing import Stopped, pausing
+from tests.stopped import stopped_at
 
 
 def steps() -> list[list[ClothWay]]:
@@ -104,14 +104,5 @@ def test_nothing_to_lay_takes_nothing() -> None:
 
 
 def test_each_try_may_be_the_last() -> None:
-    pauses = 0
-
-    def pause() -> None:
-        nonlocal pauses
-        pauses += 1
-        if pauses == 7:
-            raise Stopped
-
-    with pausing(pause), pytest.raises(Stopped):
+    with stopped_at(7):
         shortest(steps(), [1.0] * 8, 620.0, 40)
-    assert pauses == 7

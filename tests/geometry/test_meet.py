@@ -193,3 +193,12 @@ def test_boxes_apart(one: tuple[int, int, int, int], other: tuple[int, int, int,
 def test_boxes_that_stand_apart_on_one_side_alone(x: int, y: int) -> None:
     assert apart((0, 0, 5, 5), (x, y, x + 5, y + 5), 1.9)
     assert not apart((0, 0, 5, 5), (x, y, x + 5, y + 5), 2.0)
+
+
+@pytest.mark.parametrize("half", [10.0, 0.4, 0.03])
+def test_a_line_however_short_meets_the_curve_it_crosses(half: float) -> None:
+    arch = Cubic(Point(0, 0), Point(0, 40), Point(100, 40), Point(100, 0))
+    top = Point(50, 30)  # by de Casteljau: halfway up three quarters of its handles
+    ((p, t, s),) = meet(Line(Point(50, 30 - half), Point(50, 30 + half)), arch)
+    assert p.close_to(top, 1e-6) and (t, s) == pytest.approx((0.5, 0.5), abs=1e-6)
+    assert meet(Line(top, top), arch) == []

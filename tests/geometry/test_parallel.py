@@ -11,7 +11,7 @@ from shapely import LineString, Polygon
 from shapely import Point as Spot
 
 from kit.errors import KitError
-from kit.geometry import DOWN, LEFT, RIGHT, UP, Arc, Cubic, Line, Path, Point, Vector, parallel
+from kit.geometry import DOWN, LEFT, RIGHT, UP, Arc, Cubic, Line, Path, Point, Vector, beside, parallel
 from tests.near import near
 
 UNDERARM = Cubic(Point(240, 180), Point(190, 182), Point(172, 150), Point(170, 60))
@@ -140,3 +140,20 @@ def test_other_refusals() -> None:
     with pytest.raises(KitError, match="without length"):
         parallel(Path.line(Point(1, 1), Point(1, 1)), 5)
     assert DOWN == -UP and RIGHT == -LEFT
+
+
+@pytest.mark.parametrize("d", [-15.0, -10.0, 10.0, 15.0])
+def test_beside_a_line_with_a_shut_dart_there_is_what_a_picture_draws(d: float) -> None:
+    """A line that jogs 0.3 mm out and back, where no parallel can follow: within 0.5 mm of shapely's parallel of
+    the line without the jog; without one it is the parallel itself."""
+    left, right = Cubic(Point(0, 0), Point(20, 6), Point(40, 8), Point(60, 5)), Line(Point(60, 5), Point(120, 0))
+    jog = (Line(Point(60, 5), Point(60.02, 5.3)), Line(Point(60.02, 5.3), Point(60, 5)))
+    smooth, jogged = Path.of(left, right), Path.of(left, *jog, right)
+    with pytest.raises(KitError):
+        parallel(jogged, d)
+    made, wanted = (
+        LineString(flat(beside(jogged, d))),
+        LineString(flat(smooth)).parallel_offset(abs(d), "left" if d > 0 else "right"),
+    )
+    assert made.hausdorff_distance(wanted) < 0.5
+    assert beside(smooth, d) == parallel(smooth, d)

@@ -13,6 +13,7 @@ from shapely import Point as Spot
 from kit import open_lesson
 from kit.geometry import Point, Region, Vector, inside_length
 from kit.geometry.region import _chained
+from tests.example import GARMENTS
 
 ROOT = Path(__file__).parents[2]
 SQUARE = Region.of([Point(0, 0), Point(100, 0), Point(100, 100), Point(0, 100)])
@@ -140,7 +141,7 @@ def test_the_roomiest_place(seed: int) -> None:
 def test_the_roomiest_place_of_every_piece() -> None:
     from shapely.ops import polylabel
 
-    for name in ("tideline_wrap_top", "dune_skirt", "harbour_jacket", "ferry_tote"):
+    for name in GARMENTS:
         for piece in open_lesson(ROOT / "example_notebooks" / f"{name}.ipynb").work().pieces:
             x0, y0, x1, y1 = piece.outline.bounds()
             size = max(x1 - x0, y1 - y0)

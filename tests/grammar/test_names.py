@@ -188,3 +188,10 @@ def test_sewing_sentences_are_sentences(code: str) -> None:
                 line for line in lines if not line.startswith("#") for stub in STUBS[code] if re.search(stub, line)
             ]
     assert "\n".join(found) == ""
+
+
+def test_a_name_of_the_lesson_s_own_keeps_its_gender_with_what_it_is_of() -> None:
+    with knowing({"pourtour": "m", "Pumpsel": "n"}):
+        assert FUNCTIONS["fr"]["DU"]("pourtour du dessus de calotte") == "du pourtour du dessus de calotte"
+        assert FUNCTIONS["de"]["DAT"]("Pumpsel des Vorderteils") == "dem Pumpsel des Vorderteils"
+    assert FUNCTIONS["fr"]["DU"]("pourtour du dessus").endswith("pourtour du dessus")

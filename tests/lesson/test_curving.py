@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from dataclasses import replace
 
 import pytest
@@ -9,8 +10,10 @@ import pytest
 from kit.blocks.bodice import bodice_block
 from kit.body.chart import workshop_chart
 from kit.errors import KitError
-from kit.geometry import Line, Path, Point, Vector
+from kit.geometry import Curve, Line, Path, Point, Vector
+from kit.language import say
 from kit.lesson.bench import BenchPiece
+from kit.lesson.curving import EndWay, curve
 from kit.lesson.pencil import PaperLine
 from kit.piece.piece import CutPlan, Edge, Piece
 from kit.units import cm, mm
@@ -183,3 +186,35 @@ def _same(one: Path, two: Path) -> None:
     assert one.length == pytest.approx(two.length, abs=1e-9)
     for share in (0, 0.2, 0.5, 0.8, 1):
         assert one.at(one.length * share).close_to(two.at(two.length * share), 1e-9)
+
+
+def leaving(degrees: float, fullness: float, *, sure: bool) -> Curve:
+    """A curve of 10 cm to the right that leaves so many degrees off the straight line and arrives along it."""
+    way = EndWay(Vector.at_angle(math.radians(degrees)), sure=sure)
+    return curve(Point(0, 0), way, Point(100, 0), EndWay(Vector(1, 0)), fullness)
+
+
+@pytest.mark.parametrize("fullness", [0.05, 1.0, 3.0])
+def test_a_curve_turns_back_where_its_side_is_sure_at_every_fullness_it_may_have(fullness: float) -> None:
+    assert leaving(100.0, fullness, sure=True).tangent(0.0).x < -0.1
+    with pytest.raises(KitError, match="double back"):
+        leaving(100.0, fullness, sure=False)
+
+
+@pytest.mark.parametrize("fullness", [0.049, 3.01])
+def test_too_full_a_curve_is_told_before_how_far_it_turns(fullness: float) -> None:
+    """From 120 degrees on (our own limit) a curve turns back too far."""
+    with pytest.raises(KitError, match="fullness"):
+        leaving(121.0, fullness, sure=True)
+    with pytest.raises(KitError, match="121"):
+        leaving(121.0, 1.0, sure=True)
+    assert leaving(120.0, 1.0, sure=True)
+
+
+def test_ends_in_one_place_have_no_curve_however_sure_its_side() -> None:
+    """Nor is it told how far such a curve would turn back."""
+    way = EndWay(Vector(-1, 0), sure=True)
+    for near in (0.0, 0.009):
+        with pytest.raises(KitError) as refused:
+            curve(Point(5, 5), way, Point(5 + near, 5), EndWay(Vector(1, 0)), 1.0)
+        assert str(refused.value.what) == say("refusal.curve_ends")

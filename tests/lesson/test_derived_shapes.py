@@ -15,6 +15,7 @@ from kit.lesson import lining
 from kit.lesson.bench import BenchPiece, opened
 from kit.lesson.derive import facing, laid, turned
 from kit.piece.darts_and_pleats import Dart
+from kit.piece.double_dart import around
 from kit.piece.piece import CutPlan, Edge, Grain, Mark, Notch, Piece
 from kit.units import Length, cm
 
@@ -259,3 +260,14 @@ def test_interfacing_of_a_mirrored_pair_is_a_pair() -> None:
     garment, sheet = BenchPiece(piece), BenchPiece(Piece("stiff", "Stiff", ()))
     sheet.interface(garment.waist, depth=6 * cm, ends=("a", "b"))
     assert (sheet.freeze().cut.count, sheet.freeze().cut.mirrored, sheet.freeze().cut.fold) == (2, True, "")
+
+
+def test_a_lining_keeps_the_darts_with_two_points_that_lie_in_it() -> None:
+    """Sewn into the outer cloth alone, they would leave the lining that much wider."""
+
+    def dart(name: str, y: float) -> Mark:
+        corners = (Point(150, y + 90), Point(140, y), Point(150, y - 90), Point(160, y))
+        return Mark(name, "dart", path=around(*corners))
+
+    made = lining.inside(panel(marks=(dart("waist_dart", 250), dart("cut_off", 60))))
+    assert [mark.name for mark in made.marks] == ["waist_dart"]

@@ -17,9 +17,11 @@ from kit.lesson.fit_change import FIT_CHANGES, altered, altered_or_how_far, poss
 from kit.lesson.fit_steps import words_of
 from kit.lesson.own_words import translate
 from kit.picture.draft import step_drawing
-from kit.piece.dart import closing, darts_on, intake, sewn_length
+from kit.piece.dart import closing, darts_on, intake, sewn_length, sewn_point
+from kit.piece.folded import corner_at, folded
 from kit.piece.piece import Piece
 from kit.proof import prove
+from kit.proof.darts import darts
 from kit.units import mm
 from tests.example import EXAMPLE, notebook_names
 
@@ -44,6 +46,29 @@ def grown(before: dict[str, Piece], after: dict[str, Piece], piece: str, edge: s
     return sewn_length(after[piece], edge) - sewn_length(before[piece], edge)
 
 
+def bends_at_darts(pieces) -> list[str]:
+    """What the proof says of edges that bend, by more than 3 degrees, where a dart is shut, and of caps that miss."""
+    return [str(finding) for finding in darts(tuple(pieces)) if finding.code in ("dart_not_true", "dart_cap")]
+
+
+ACROSS = {"side": ("armhole", "waist", "hem", "hip"), "shoulder": ("neck", "armhole"), "inseam": ("crotch", "hem")}
+
+
+def runs_on(pieces: dict[str, Piece]) -> dict[tuple[str, str], float]:
+    """What the corners of front and back at either end of each seam add up to, in degrees, by the seam and what crosses
+    it there: 180 where the line runs on without a bend. Seams that end at a fold do not count."""
+    found: dict[tuple[str, str], float] = {}
+    for role, lines in ACROSS.items():
+        for piece in (pieces["front"], pieces["back"]):
+            for edge in piece.with_role(role):
+                run = folded(piece, (edge.name,))
+                for corner in (corner_at(run, False), corner_at(run, True)):
+                    across = "" if corner is None else piece.edge(corner.beside).role
+                    if across in lines and corner.beside != piece.fold:
+                        found[role, across] = found.get((role, across), 0.0) + math.degrees(corner.angle)
+    return found
+
+
 def shoulder(piece: Piece) -> float:
     return piece.point_of("neck_point").distance(piece.point_of("shoulder_tip"))
 
@@ -63,6 +88,9 @@ def test_every_change_closes_and_keeps_partners(block, name, size, share):
         assert piece.outline.self_crossing() is None
         for dart in piece.darts:
             closing(piece, dart)  # refuses legs that differ
+    told = [finding for finding in bends_at_darts(after.values()) if finding not in bends_at_darts(before.values())]
+    assert not told
+    assert runs_on(before) == pytest.approx(runs_on(after), abs=1.0)
     front, back = before["front"], before["back"]
     for role in ("side", "inseam", "shoulder"):
         pairs = [(f, b) for f in front.with_role(role) for b in back.with_role(role)]
@@ -74,7 +102,7 @@ def test_every_change_closes_and_keeps_partners(block, name, size, share):
     if "sleeve" in before:
         holes = sum(grown(before, after, p, "armhole") for p in ("front", "back"))
         caps = sum(grown(before, after, "sleeve", e) for e in ("front_cap", "back_cap"))
-        assert caps == pytest.approx(holes, abs=1.0)
+        assert caps == pytest.approx(holes, abs=1.5)  # of some 45 cm: how the armhole runs into the shoulder
         arms = [grown(before, after, "sleeve", e) for e in ("front_underarm", "back_underarm")]
         assert arms[0] == pytest.approx(arms[1], abs=0.05)
 
@@ -130,7 +158,7 @@ def test_full_bust_turns_about_the_armhole_and_opens_both_darts(name, sign):
     mouth = intake(now, two)
     assert 2 * math.asin(mouth / 2 / lip) - angle(was, one) == pytest.approx(abs(turn) * sign, rel=0.06)
     waists = [next(d for d in piece.darts if d.name == "waist_dart") for piece in (was, now)]
-    assert intake(now, waists[1]) - intake(was, waists[0]) == pytest.approx(sign * half, abs=0.1)
+    assert intake(now, waists[1]) - intake(was, waists[0]) == pytest.approx(sign * half, abs=0.3)  # drawn smooth
     for edge in ("armhole", "shoulder", "neck", "side"):
         assert grown(before, after, "front", edge) == pytest.approx(0.0, abs=0.3), edge
     tips = ("neck_point", "shoulder_tip", "centre_neck")
@@ -155,6 +183,37 @@ def test_full_seat_turns_the_upper_back_about_the_side():
     assert intake(now, now.darts[0] if now.darts[0].name == "waist_dart_1" else now.darts[-1]) > 30.0
 
 
+@pytest.mark.parametrize("size", SIZES)
+@pytest.mark.parametrize(
+    "block, name, edge",
+    [
+        ("skirt", "full_seat", "waist"),
+        ("skirt", "flat_seat", "waist"),
+        ("skirt", "sway_back", "waist"),
+        ("trousers", "sway_back", "waist"),
+        ("darted", "full_bust", "waist"),
+        ("darted", "round_back", "neck"),
+    ],
+)
+@pytest.mark.parametrize("share", [0.2, 0.5, 0.8])
+def test_an_edge_runs_smooth_through_its_shut_darts_by_however_much(block, name, edge, share, size):
+    """The lines on either side of a shut dart are laid together here by turning about where its stitching ends, and
+    their directions compared: nothing of what drew them is asked."""
+    before, after = changed(block, name, FIT_CHANGES[name].most * share, size)
+    piece = after["front" if name == "full_bust" else "back"]
+    path = piece.edge(edge).path
+    assert darts_on(piece, edge)
+    for dart in darts_on(piece, edge):
+        one, two = (path.at(at) - sewn_point(piece, dart) for at in (dart.start, dart.end))
+        assert one.length == pytest.approx(two.length, abs=0.02)
+        way, on = path.tangent_at(dart.start - 0.01), path.tangent_at(dart.end + 0.01)
+        assert math.degrees(abs(way.turn_to(on.rotated(two.turn_to(one))))) < 1.5
+    if name.endswith("seat"):
+        assert grown(before, after, "back", edge) == pytest.approx(0.0, abs=0.05)
+        fold = piece.edge("centre").path
+        assert abs(path.start_tangent.dot(fold.end_tangent)) < 0.01  # square to the fold, as it was
+
+
 def test_round_back_turns_about_the_armhole_and_gives_a_neck_dart():
     before, after = changed("darted", "round_back", 15.0)
     was, now = before["back"], after["back"]
@@ -177,7 +236,7 @@ def test_sway_back_shortens_the_centre_alone(block, waist):
     assert grown(before, after, "back", waist) == pytest.approx(0.0, abs=2.0)
     for dart in after["back"].darts:
         assert intake(after["back"], dart) == pytest.approx(
-            intake(before["back"], next(d for d in before["back"].darts if d.name == dart.name)), abs=0.1
+            intake(before["back"], next(d for d in before["back"].darts if d.name == dart.name)), abs=0.6
         )
 
 
@@ -185,9 +244,11 @@ def test_sway_back_shortens_the_centre_alone(block, waist):
 def test_a_sloping_shoulder_slides_the_armhole_whole(name, sign):
     before, after = changed("bodice", name, 10.0)
     was, now = before["front"].edge("armhole").path, after["front"].edge("armhole").path
-    for share in (0.0, 0.3, 0.7, 1.0):
-        old, new = was.at(was.length * share), now.at(now.length * share)
-        assert (new.x, new.y) == pytest.approx((old.x, old.y + sign * 10.0))
+    for share in (0.0, 0.2, 0.4, 0.7, 1.0):
+        old = was.at(was.length * share)
+        slid = Point(old.x, old.y + sign * 10.0)
+        # Near the tip it is bent a little, since the shoulder comes to it at another slope.
+        assert now.distance_to(slid) < (2.0 if share == 0.2 else 1e-3)
 
 
 @pytest.mark.parametrize("name, sign", [("broad_shoulder", 1), ("narrow_shoulder", -1)])
@@ -204,7 +265,7 @@ def test_a_broad_shoulder_turns_about_the_armhole(name, sign):
 
 def test_a_forward_shoulder_takes_from_the_front_what_it_gives_the_back():
     before, after = changed("sleeve", "forward_shoulder", 12.0)
-    assert grown(before, after, "front", "armhole") == pytest.approx(-12.0)
+    assert grown(before, after, "front", "armhole") == pytest.approx(-12.0, abs=0.2)
     assert grown(before, after, "back", "armhole") == pytest.approx(12.0, abs=0.2)
     assert grown(before, after, "sleeve", "front_cap") == pytest.approx(-12.0)
     assert grown(before, after, "sleeve", "back_cap") == pytest.approx(12.0)
@@ -380,6 +441,26 @@ def test_the_wrap_top_stays_sound_under_each():
         found = {str(finding) for finding in prove(lesson.work()) if finding.level == "error"}
         assert found <= errors, change.name
         lesson.change(**{change.name: 0 * mm})
+
+
+@pytest.mark.parametrize(
+    "garment, name, amount",
+    [
+        ("sandbar_top", "full_bust", 80.0),
+        ("sandbar_top", "small_bust", 30.0),
+        ("sandbar_top", "broad_shoulder", 20.0),
+        ("dune_skirt", "full_seat", 30.0),
+        ("dune_skirt", "flat_seat", 20.0),
+        ("dune_skirt", "sway_back", 15.0),
+    ],
+)
+def test_a_garment_is_told_no_fault_by_a_change_that_its_body_asks_for(garment, name, amount):
+    names = notebook_names(EXAMPLE.parent / f"{garment}.ipynb")
+    lesson = next(thing for thing in reversed(names.values()) if isinstance(thing, Lesson))
+    for size in ("W1", "W10"):
+        lesson.choose(size=size)
+        lesson.change(**{name: amount * mm})
+        assert [str(finding) for finding in prove(lesson.work()) if finding.level != "note"] == []
 
 
 def test_opposites_name_each_other():

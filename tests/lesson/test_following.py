@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from dataclasses import dataclass
 
 import pytest
 
@@ -94,6 +95,19 @@ def test_the_measurement_counts_as_used_and_the_range_is_kept() -> None:
     assert "waist_girth" in lesson.measures
     lesson.choose(body=make_body({"bust_girth": 150 * cm, "waist_girth": 140 * cm}, name="Ann"))
     assert lesson.values["tie"] == 600.0
+
+
+def test_an_object_that_is_called_need_not_be_fit_for_a_key() -> None:
+    @dataclass
+    class Part:
+        share: float
+
+        def __call__(self, waist_girth: float) -> float:
+            return waist_girth * self.share
+
+    lesson = Lesson("Apron", start=blank_paper, size="W4")
+    lesson.length("tie", Part(0.5), least=20 * cm, most=60 * cm)
+    assert "waist_girth" in lesson.measures and 300 < lesson.values["tie"] < 450
 
 
 def test_ranges_are_tried_from_the_value_that_follows() -> None:

@@ -311,3 +311,21 @@ def test_placements_that_cannot_be_are_told(front) -> None:
         front.placement("pocket_place", pocket, at=front.place(5 * cm, 20 * cm), by=front.top.start)
     with pytest.raises(KitError, match="not an angle"):
         front.placement("pocket_place", pocket, at=front.place(5 * cm, 20 * cm), turned=math.nan)
+
+
+def test_a_pocket_on_the_fold_laid_on_a_fold_is_its_half(front) -> None:
+    """From fold to fold, without the fold itself: both halves of the garment together show the whole."""
+    front.cut(1, fold="centre")
+    pocket = BenchPiece(replace(rectangle("pocket", 40, 90), cut=CutPlan(1, fold="centre")))
+    front.placement("middle", pocket, at=front.place(0 * cm, 20 * cm), by=pocket.top.start)
+    front.placement("aside", pocket, at=front.place(10 * cm, 20 * cm), by=pocket.top.start)
+    middle, aside = (mark.path for mark in front.freeze().marks)
+    assert middle.length == pytest.approx(40 + 90 + 40) and middle.start.x == middle.end.x == 0.0
+    assert aside.is_closed and aside.length == pytest.approx(2 * (80 + 90))
+
+
+def test_a_whole_pocket_over_the_fold_is_told_to_be_cut_on_it(front) -> None:
+    front.cut(1, fold="centre")
+    pocket = BenchPiece(rectangle("pocket", 80, 90))
+    with pytest.raises(KitError, match=r"reaches 4 cm .* cut it on the fold too"):
+        front.placement("pocket_place", pocket, at=front.place(0 * cm, 20 * cm), by=pocket.top.middle)

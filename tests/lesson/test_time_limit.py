@@ -6,16 +6,24 @@ import re
 import signal
 import threading
 import time
-from collections.abc import Callable
+from collections.abc import Callable, Iterator
 
 import pytest
 
-from kit import Lesson, bodice_block, cm
+from kit import Lesson, bodice_block, cm, mm
 from kit.body.body import Body
 from kit.errors import KitError
-from kit.lesson import time_limit
+from kit.lesson import halted, time_limit
 from kit.lesson.working import Reworking
 from kit.piece.piece import Piece
+from kit.proof.mending import mending
+from tests.patience import PATIENCE, by_the_clock, drafting_patiently
+
+
+@pytest.fixture(autouse=True)
+def clock() -> Iterator[None]:
+    with by_the_clock():
+        yield
 
 
 def endless(*, swallow: bool = False, limit: float = 0.3) -> Lesson:
@@ -65,13 +73,13 @@ def test_what_ran_out_of_time_is_not_tried_again_until_something_changes(monkeyp
     tried: list[float] = []
 
     class Counted(time_limit.Watch):
-        def __init__(self, seconds: float) -> None:
+        def __init__(self, seconds: float, *, interrupted: bool = False, asked: bool = True) -> None:
             tried.append(seconds)
-            super().__init__(seconds)
+            super().__init__(seconds, interrupted=interrupted, asked=asked)
 
     monkeypatch.setattr(time_limit, "Watch", Counted)
-    monkeypatch.setattr(time_limit, "_clock", lambda: 1000.0)
-    monkeypatch.setattr(time_limit, "_SPENT", [])
+    monkeypatch.setattr(halted, "_clock", lambda: 1000.0)
+    monkeypatch.setattr(halted, "_HALTS", [])
     lesson = endless(limit=0.4)
     lesson.change(flare=70 * cm)
     refused(lesson.work)
@@ -82,6 +90,33 @@ def test_what_ran_out_of_time_is_not_tried_again_until_something_changes(monkeyp
     lesson.change(flare=71 * cm)
     refused(lesson.work)
     assert tried == [0.4, 0.6, 0.4], "another value is tried"
+
+
+def test_what_mends_a_draft_that_was_stopped_is_found_without_it_being_begun_again() -> None:
+    tried: list[float] = []
+    lesson = endless(limit=0.3)
+
+    @lesson.step("Give allowances")
+    def allow(front, back):  # type: ignore[no-untyped-def]
+        """Give them."""
+        for piece in (front, back):
+            piece.allow(neck=6 * mm, shoulder=1 * cm, armhole=5 * mm, side=1 * cm, hip=3 * cm)
+
+    @lesson.step("Flare the hem")
+    def flare_it(front, flare):  # type: ignore[no-untyped-def]
+        """Flare it by {flare}."""
+        tried.append(float(flare))
+        while flare > 60 * cm:
+            pass
+
+    lesson.change(flare=70 * cm)
+    refused(lesson.work)
+    again = Reworking(lesson.definition, lesson.body, lesson.values)
+    assert again.reached == 1 and "Flare the hem" in again.refused and tried == [700.0]
+    again.work({"flare": 580.0})
+    assert tried == [700.0, 580.0]
+    remedy = next(mending(lesson.definition, lesson.body, lesson.values))
+    assert remedy.values["flare"] == 60 * cm and tried.count(700.0) == 1
 
 
 def test_a_thread_is_stopped_too() -> None:
@@ -180,7 +215,7 @@ def test_a_hurried_search_does_not_wait_out_a_long_limit_for_each_draft() -> Non
 
 def test_what_ran_out_of_time_is_forgotten_after_half_a_minute(monkeypatch: pytest.MonkeyPatch) -> None:
     now, calls = [1000.0], []
-    monkeypatch.setattr(time_limit, "_clock", lambda: now[0])
+    monkeypatch.setattr(halted, "_clock", lambda: now[0])
     lesson = Lesson("Slow once", start=bodice_block, time_limit=2)  # what is quick once is, on a busy machine too
 
     @lesson.step("Wait for the disk")
@@ -196,3 +231,19 @@ def test_what_ran_out_of_time_is_forgotten_after_half_a_minute(monkeypatch: pyte
     assert len(calls) == 1, "refused at once"
     now[0] += 2
     assert lesson.work().steps and len(calls) == 2
+
+
+def test_other_tests_give_a_draft_time(monkeypatch: pytest.MonkeyPatch) -> None:
+    """As where the machine is busy: what takes over a second is done all the same, a limit of less holds."""
+    lesson = slow(limit=1)
+    assert "stopped after 1 s" in refused(lesson.work)
+    monkeypatch.setattr(halted, "_HALTS", [])
+    with drafting_patiently():
+        assert lesson.work().steps and PATIENCE > 5
+        assert "stopped after 0.3 s" in refused(endless_now)
+
+
+def endless_now() -> object:
+    lesson = endless()
+    lesson.change(flare=70 * cm)
+    return lesson.work()

@@ -253,3 +253,40 @@ def test_the_verb_tells_which_piece_an_edge_lies_on() -> None:
     with pytest.raises(KitError, match="has no unit"):
         front.true(front.side, back.side, ease=3)
     assert isinstance(front.true(front.side, back.side), Length)
+
+
+def test_a_short_straight_line_beside_the_seam_is_ruled_anew() -> None:
+    """A raglan's end at the neck is 2 cm long: too short to bend into its old course, long enough for a ruler."""
+
+    def part(name: str, long: float) -> Piece:
+        seam = Path.line(Point(100, 0), Point(100 - long / 5, long))
+        top = Path.line(seam.end, Point(seam.end.x - 20, long))
+        far = Path.line(top.end, Point(0, 0))
+        return Piece(
+            name,
+            name,
+            (
+                Edge("hem", Path.line(Point(0, 0), Point(100, 0))),
+                Edge("seam", seam),
+                Edge("top", top),
+                Edge("far", far),
+            ),
+        )
+
+    own, other = part("own", 200.0), part("other", 215.0)
+    found = trued(own, ("seam",), other, ("seam",), share="own", ends="none").own
+    assert found.edge("seam").path.length == pytest.approx(other.edge("seam").path.length, abs=1e-6)
+    top = found.edge("top").path
+    assert top.is_straight and top.end == own.edge("top").path.end
+    assert top.start.distance(found.edge("seam").path.end) < 1e-9
+
+
+def test_lines_on_paper_are_not_added() -> None:
+    lesson = Lesson("Added", start=bodice_block, size="W4")
+
+    @lesson.step("Add")
+    def add(front, back):  # type: ignore[no-untyped-def]
+        front.measure(neck=front.neck + back.neck)
+
+    with pytest.raises(KitError, match=r"not added with \+.*\[front.neck, back.neck\]"):
+        lesson.work()

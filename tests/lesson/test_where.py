@@ -84,6 +84,9 @@ def test_nobody_else_asks_for_it() -> None:
                 found = "__dict__"
             elif isinstance(node, ast.ImportFrom) and any(alias.name == "get_ipython" for alias in node.names):
                 found = "get_ipython"
+            # A value with other fields is made there, of nothing but its fields.
+            if found == "__dict__" and path == KIT / "piece" / "changed.py":
+                continue
             if found and path != KIT / "lesson" / "where.py":
                 trouble.append(f"{path.relative_to(KIT)}:{node.lineno} {found}")
     assert trouble == []

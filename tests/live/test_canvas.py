@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import asyncio
 import json
 from collections.abc import Iterator
 from pathlib import Path
@@ -24,7 +25,7 @@ from kit.live.followers import followers
 from kit.live.history import History
 from kit.units import both
 
-from .conftest import LessonMaker
+from .conftest import LessonMaker, until
 
 EXAMPLE = "tideline_wrap_top.ipynb"
 ALL = View(layers=frozenset(LAYERS))
@@ -298,6 +299,37 @@ def test_a_move_changes_the_lesson_the_panel_and_the_sidecar(make_lesson: Lesson
     assert shown.answer["values"]["hem_drop"]["text"] == "9.5 cm (3 3/4 in)"
     assert not np.array_equal(numbers(shown), before)
     assert json.loads(lesson.sitting.sidecar.read_text())["values"]["hem_drop"] == 95.0
+
+
+def test_a_panel_beside_it_takes_over_what_the_canvas_has_just_worked(make_lesson: LessonMaker) -> None:
+    """A move is worked once, not once for each view; what the panel shows is what it would have worked itself, and
+    when it draws again for another reason it works for itself: a step may read something new."""
+    lesson = make_lesson()
+    worked: list[None] = []
+
+    @lesson.step("Count")
+    def counted(front: Any) -> None:
+        """Look on."""
+        worked.append(None)
+
+    async def moves() -> None:
+        shown, sliders = canvas(lesson), panel(lesson)
+        await until(lambda: sliders.drawn)
+        worked.clear()
+        drawn = sliders.drawn
+        shown.move("hem_drop", 95.0, turn=1, last=False)
+        await until(lambda: sliders.drawn > drawn)
+        assert len(worked) == 1
+        assert sliders.pattern == lesson.work() and sliders.pattern.values[0].value == 95.0
+        worked.clear()
+        drawn = sliders.drawn
+        lesson.choose(units="inch")
+        await until(lambda: sliders.drawn > drawn)
+        assert worked
+        shown.close()
+        sliders.close()
+
+    asyncio.run(moves())
 
 
 def test_the_canvas_follows_the_panel(make_lesson: LessonMaker) -> None:

@@ -88,6 +88,20 @@ def test_a_moving_picture_reads_back(lesson: Lesson, tmp_path: Path) -> None:
     assert times[-1] == max(times), "the finished picture stands"
 
 
+def test_a_clip_may_last_as_long_as_its_words(lesson: Lesson, tmp_path: Path) -> None:
+    """13 letters a second (common practice, no source), and words that stand under two pictures are read once."""
+    (path,) = lesson_clips(lesson, tmp_path, "side_seam", "gif", (96, 54), "words")
+    with Image.open(path) as image:
+        times = []
+        for number in range(image.n_frames):
+            image.seek(number)
+            times.append(image.info["duration"])
+    pictures = [one for one in player_pictures(lesson.work(), "cm") if one.key == "side_seam"]
+    assert len(pictures) > 1 and all(one.words[-1] == pictures[0].words[-1] for one in pictures)
+    first = sum(map(len, pictures[0].words)) / 13
+    assert first > 6 and sum(times) / 1000 == pytest.approx(first + 4 * (len(pictures) - 1), rel=0.1)
+
+
 def test_a_picture_has_clear_ground(lesson: Lesson, tmp_path: Path) -> None:
     (path,) = lesson_clips(lesson, tmp_path, "lower_hem", "png", (320, 180))
     with Image.open(path) as image:

@@ -92,7 +92,7 @@ def test_chapters_and_captions_read_back(lesson: Lesson, tmp_path: Path) -> None
     assert times[0][0] == 5.0 and all(end <= after for (_, end), (after, _) in pairwise(times))
     read = by_ffmpeg(made[2])
     assert [text for *_, text in read][:2] == [
-        "Rule the hem 14\xa0cm (5½\xa0in)\nbelow the waistline.",
+        "Rule the hem 14\xa0cm\xa0(5½\xa0in)\nbelow the waistline.",
         "Begin at the hem.",
     ]
     assert not any("Mark" in text for *_, text in read), "stepped past"
@@ -162,6 +162,34 @@ def test_the_shot_list_says_what_to_lay_ready(lesson: Lesson) -> None:
     assert "Notions|sewing thread|" in sewn[3]
     assert page.pictures == len(page.rows) - 1
     assert all(row[3] == "" for row in page.rows[4:]), "once for each step"
+
+
+def test_the_shot_list_tells_words_once_how_long_they_take_and_what_to_mind(lesson: Lesson) -> None:
+    """Who films has this page alone: what is done and said in each shot, whether the film leaves time to read it, and
+    the usual cautions. "Rule the hem 14 cm (5 1/2 in) below the waistline." is 46 letters in two lines: at 13 a second
+    3.5 s. The side seam is on show for half a minute here, the hem for two seconds."""
+    filmed(lesson, [["lower_hem", 5.0, 7.5], ["side_seam", 12.5, 3700.0]])
+    text = film_notes(lesson)[0].read_text()
+    page = Cells(text)
+    assert page.rows[1][2] == (
+        "Rule the hem 14 cm (5½ in) below the waistline.|Its words take about 4 s.|"
+        "On show for 2 s, and its words take about 4 s: hold the step longer, or its captions go by too fast to be "
+        "read.|"
+    )
+    sewn = [row[2] for row in page.rows[3:]]
+    assert sewn[0].startswith("Begin at the hem.|") and "Its words take" in sewn[0] and "too fast" not in sewn[0]
+    said = [part for row in sewn for part in row.split("|") if part and not part.startswith("Its words")]
+    assert len(said) == len(set(said)), "the same words stand under one picture"
+    head = text.partition("<table>")[0]
+    assert "Keep fingers and hair clear of the needle" in head and "Your local rules" in head
+
+
+def test_a_step_shown_twice_is_long_enough_where_one_of_the_two_is(lesson: Lesson) -> None:
+    """All its words stand under it each time it is on show: 3.5 s, as above."""
+    for second, short in ((23.0, True), (24.0, False)):
+        filmed(lesson, [["lower_hem", 5.0, 8.0], ["side_seam", 8.0, 20.0], ["lower_hem", 20.0, second]])
+        text = film_notes(lesson)[0].read_text()
+        assert ("On show for 3 s, and its words take about 4 s" in text) is short
 
 
 @pytest.mark.parametrize("code", ["de", "es", "fr"])
@@ -247,4 +275,4 @@ def test_captions_are_of_two_lines_and_read_without_hurry() -> None:
     assert all(sum(map(len, cue.lines)) / (cue.end - cue.start) < 17 for cue in cues)
     short = caption_cues([Showing("a", 2.0, 4.0)], {"a": [text]})
     assert short[0].start == 2.0 and short[-1].end == pytest.approx(4.0)
-    assert lines_of("Cut 1,2 cm (½ Zoll) off.") == [("Cut 1,2\xa0cm (½\xa0Zoll) off.",)]
+    assert lines_of("Cut 1,2 cm (½ Zoll) off.") == [("Cut 1,2\xa0cm\xa0(½\xa0Zoll) off.",)]

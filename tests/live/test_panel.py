@@ -459,3 +459,30 @@ def test_notes_do_not_spoil_a_proof_that_passed() -> None:
     assert "Every check passed" in fragments.findings([])
     assert "Every check passed" in fragments.findings([note]) and "mind the hem" in fragments.findings([note])
     assert "Every check passed" not in fragments.findings([warning, note])
+
+
+def test_on_a_telephone_the_picture_is_drawn_for_its_room(make_lesson: LessonMaker) -> None:
+    """Letters keep their size on the glass: a picture made for 760 px and shown in 270 has them a third as high."""
+    shown = panel(make_lesson())
+    wide = shown.picture.value
+
+    def sides() -> tuple[float, float]:
+        found = re.search(r'width="([\d.]+)" height="([\d.]+)"', shown.picture.value)
+        assert found
+        return float(found[1]), float(found[2])
+
+    def letters() -> float:
+        """The smallest letters in CSS px: lengths inside the picture are in mm."""
+        box = re.search(r'viewBox="\S+ \S+ (\S+) ', shown.picture.value)
+        assert box
+        sizes = re.findall(r'font-size="([\d.]+)"', shown.picture.value)
+        return min(float(size) for size in sizes) * sides()[0] / float(box[1])
+
+    assert letters() >= 10
+    shown._watch._heard(None, {"room": [270, 300]}, [])
+    assert sides()[0] <= 270 and sides()[1] <= 300 and letters() >= 10
+    for nonsense in ({"room": [1]}, {"room": "x"}, {"room": ["a", None]}, 3, {}):
+        shown._watch._heard(None, nonsense, [])
+    assert sides()[0] <= 270
+    shown._watch._heard(None, {"room": [900, 700]}, [])
+    assert shown.picture.value == wide

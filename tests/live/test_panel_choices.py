@@ -278,3 +278,18 @@ def test_looking_at_another_view_asks_for_no_new_proof(make_lesson: LessonMaker)
     shown.proof.value = "untouched"
     shown.view.value = ("flat", "front")
     assert shown.proof.value == "untouched" != before
+
+
+def test_a_refusal_is_told_until_something_else_is_set(make_lesson: LessonMaker) -> None:
+    """Typed while the proof of the draft before was still at work: what it finds a moment later stands behind it."""
+    shown = panel(seams(make_lesson()))
+    row = shown.rows["hem_drop"]
+    found = row.marked
+    row.box.value = "13 bananas"
+    assert row.marked is not None and "bananas" in row.marked.text and row.box.value != "13 bananas"
+    shown._found((), {}, "")
+    assert "bananas" in row._why.value
+    row.mark(found)
+    assert "bananas" in row._why.value
+    shown.rows["buttons"].slider.value = 3
+    assert row.marked is not None and "bananas" not in row.marked.text + row._why.value

@@ -10,7 +10,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from kit.pack.orders import attempts, chance, near, swapped, tries
-from kit.pausing import Stopped, pausing
+from tests.stopped import stopped_at
 
 
 @given(st.integers(1, 12), st.integers(0, 2**32))
@@ -60,16 +60,8 @@ def test_a_pause_before_each_try_and_no_look_at_the_clock(monkeypatch: pytest.Mo
 
     for name in ("time", "monotonic", "perf_counter", "process_time", "thread_time"):
         monkeypatch.setattr(time, name, clock)
-    pauses = 0
-
-    def pause() -> None:
-        nonlocal pauses
-        pauses += 1
-        if pauses == 3:
-            raise Stopped
-
     done = []
-    with pausing(pause), pytest.raises(Stopped):
+    with stopped_at(3):
         for plan in attempts([5, 6, 6, 7, 8]):
             done.append(plan)
     assert done == [5, 6]

@@ -6,12 +6,14 @@ import json
 import re
 from dataclasses import asdict
 from html import unescape
+from pathlib import Path
 from typing import Any
 
 import pytest
 from nbformat.v4 import new_markdown_cell, new_notebook
 
 from kit import make_body, open_lesson
+from kit.booklet.asked_draft import AskedDraft
 from kit.booklet.compose import compose
 from kit.booklet.fetch import LessonFolder
 from kit.booklet.fine_setting import fine_text
@@ -19,11 +21,16 @@ from kit.booklet.forms import SCREEN
 from kit.booklet.handover import Handover, work
 from kit.booklet.html import to_html
 from kit.booklet.model import Booklet, DraftStep, SewStep
+from kit.booklet.run_notebook import Ran
 from kit.booklet.screen import screen
-from kit.page.booklet_page import PageBooklet, _of_a_size, booklet_file
+from kit.cloth.kept_lays import Kept
+from kit.live_cli import write_live
+from kit.page import booklet_page, build
+from kit.page.booklet_page import PageBooklet, _of_a_size, booklet_file, page_booklet
 from kit.page.bundle import modules, packages
 from kit.page.engine import Engine
 from kit.resources import examples
+from kit.units import Length
 from tests.unplaced import texts_unplaced
 
 SKIRT = examples() / "dune_skirt.ipynb"
@@ -137,6 +144,27 @@ def test_it_knows_its_engine_and_asks_nowhere_else(ines: tuple[Booklet, Handover
     assert '<script type="module" src="edition-0123456789ab/booklet.js">' in text and "</script><b>" not in text
 
 
+def test_the_booklets_of_all_languages_lead_to_one_another(tmp_path: Path, ines: tuple[Booklet, Handover]) -> None:
+    html = to_html(ines[0], SCREEN, live=True)
+    made = [PageBooklet(html, code, "cm", "W4", ("#1f2d3a", "#a8391b"), {}, ()) for code in ("en", "de", "fr")]
+    (tmp_path / "booklet.es.html").write_text("of a former build")
+    parts = {"a.js": b"1", "notices.txt": b""}
+    build._write(tmp_path, parts, "Dune skirt", ("en", "de", "fr"), (), made)
+    names = {"en": "booklet.html", "de": "booklet.de.html", "fr": "booklet.fr.html"}
+    assert {path.name for path in tmp_path.glob("booklet*.html")} == set(names.values())
+    for code, name in names.items():
+        text = (tmp_path / name).read_text(encoding="utf-8")
+        links = re.findall(r'<a href="([^"]+)" lang="(..)" hreflang="..">', text)
+        assert links == [(names[other], other) for other in names if other != code]
+        assert f'<a href="{name}" lang="{code}" hreflang="{code}" aria-current="page">' in text
+        assert ">Deutsch</a>" in text and ">Français</a>" in text
+    index = (tmp_path / "index.html").read_text(encoding="utf-8")
+    assert json.loads(unescape(re.findall(r'data-files="([^"]+)"', index)[0])) == names
+    build._write(tmp_path, parts, "Dune skirt", ("en",), (), made[:1])
+    assert [path.name for path in tmp_path.glob("booklet*.html")] == ["booklet.html"]
+    assert 'class="languages"' not in (tmp_path / "booklet.html").read_text(encoding="utf-8")
+
+
 def test_a_page_without_a_booklet_carries_nothing_of_it() -> None:
     alone, beside = modules(), modules(booklet=True)
     assert not {name for name in alone if name.startswith("kit.booklet")} and "kit.page.booklet" not in alone
@@ -153,6 +181,44 @@ def test_nobodys_body_is_in_it() -> None:
     lesson.choose(body=make_body(TYPED, lesson.sizes, "Ines"))
     mine = work(lesson, None, "cm", ("all",))
     assert mine.pattern.body.name == "Ines" and _of_a_size(mine).pattern.body.name == "W4"
+
+
+def test_it_is_drawn_in_the_size_and_at_the_values_that_were_asked_for(monkeypatch: pytest.MonkeyPatch) -> None:
+    lesson = open_lesson(SKIRT)
+    drop = next(one for one in lesson.parameters if one.kind == "length")
+    lesson.change(**{drop.name: Length((drop.least + drop.default) / 2)})
+    value = lesson.values[drop.name]
+    drawn: list[Handover] = []
+    monkeypatch.setattr(booklet_page, "shopping", lambda given, kept: None)
+    monkeypatch.setattr(booklet_page, "compose", lambda given, *more, **how: drawn.append(given))
+    monkeypatch.setattr(booklet_page, "to_html", lambda *given, **how: "<html></html>")
+    lesson.choose(size="W6", units="inch")
+    ran = Ran(new_notebook(), SKIRT.parent, work(lesson, None, "inch", ("W6",)))
+    made = page_booklet(ran, SKIRT, "en", Kept())
+    assert (made.size, made.units, dict(made.values)) == ("W6", "inch", {drop.name: pytest.approx(value)})
+    assert made.notes == () and drawn[0].pattern.body.name == "W6"
+    lesson.choose(body=make_body(TYPED, lesson.sizes, "Ines"))
+    ran = Ran(new_notebook(), SKIRT.parent, work(lesson, None, "cm", ("W4",)))
+    made = page_booklet(ran, SKIRT, "en", Kept())
+    assert made.size == "W4" and "in size W4, not for Ines" in made.notes[0], "said, and nobody's body is in it"
+
+
+def test_what_the_build_was_asked_for_reaches_the_notebook(monkeypatch: pytest.MonkeyPatch, tmp_path: Path) -> None:
+    asked: dict[str, Any] = {}
+
+    class Enough(Exception):
+        pass
+
+    def run(*given: Any, **how: Any) -> None:
+        asked.update(how)
+        raise Enough
+
+    monkeypatch.setattr(build, "core", lambda *given: None)
+    monkeypatch.setattr(build, "run_notebook", run)
+    draft = AskedDraft("", (("hem_rise", "2 cm"),))
+    with pytest.raises(Enough):
+        write_live(SKIRT, tmp_path / "live", None, 60, size="W6", units="inch", draft=draft)
+    assert (asked["size"], asked["units"], asked["draft"], asked["timeout"]) == ("W6", "inch", draft, 60)
 
 
 def test_a_step_there_is_not_is_refused(engine: Engine) -> None:

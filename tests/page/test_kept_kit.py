@@ -15,8 +15,8 @@ def made(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> list[tuple[str, ...
     monkeypatch.setenv("LESSONKIT_CACHE", str(tmp_path))
     asked: list[tuple[str, ...]] = []
 
-    def files(languages: list[str], *, drawings: bool, booklet: bool) -> dict[str, bytes]:
-        asked.append((*languages, str(drawings), str(booklet)))
+    def files(languages: list[str], *, drawings: bool, booklet: bool, pages: bool) -> dict[str, bytes]:
+        asked.append((*languages, str(drawings), str(booklet), str(pages)))
         return {"kit/a.py": f"A = {len(asked)}".encode(), "kit/data.csv": bytes(2000)}
 
     monkeypatch.setattr(kept_kit, "kit_files", files)
@@ -26,9 +26,10 @@ def made(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> list[tuple[str, ...
 def test_it_is_made_once(made: list[tuple[str, ...]]) -> None:
     first = kept_kit.kept_kit(["en"])
     assert kept_kit.kept_kit(["en"]) == first and len(made) == 1
-    for other in ({"languages": ["en", "de"]}, {"languages": ["en"], "booklet": True}):
+    more = {"languages": ["en", "de"]}, {"languages": ["en"], "booklet": True}, {"languages": ["en"], "pages": True}
+    for other in more:
         kept_kit.kept_kit(**other)  # type: ignore[arg-type]
-    assert len(made) == 3
+    assert len(made) == 4
 
 
 def test_another_source_or_package_is_made_anew(made: list[tuple[str, ...]], monkeypatch: pytest.MonkeyPatch) -> None:

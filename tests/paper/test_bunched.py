@@ -9,7 +9,7 @@ import pytest
 import shapely
 
 from kit.geometry import Line, Point
-from kit.paper.bunched import NEAR, Orders, orders
+from kit.paper.bunched import NEAR, Orders, bunched, orders
 from kit.paper.nested import Nest, nest
 from kit.paper.pdf_pen import label_size
 from kit.paper.shared_lines import SharedPart
@@ -66,39 +66,39 @@ def test_lines_that_lie_apart_and_lines_that_cross_are_no_bunch() -> None:
     steep = parts(level(0), Line(Point(40, -10), Point(60, 10)))
     short = parts(level(0, 0, 15), level(0.5, 0, 15))
     for drawn in (apart, steep, short):
-        assert orders(drawn, NAMES[: len(drawn)], PLACES[: len(drawn)], PAPER, ()) == Orders()
-    assert orders(parts(level(0), level(0.5)), NAMES[:2], PLACES[:2], PAPER, ()).share == 1.0
+        assert orders(bunched(drawn, len(drawn)), NAMES[: len(drawn)], PLACES[: len(drawn)], PAPER, ()) == Orders()
+    assert orders(bunched(parts(level(0), level(0.5)), 2), NAMES[:2], PLACES[:2], PAPER, ()).share == 1.0
 
 
 def test_an_order_is_told_once_for_a_short_bunch_and_oftener_for_a_long_one() -> None:
     for long, times in ((100.0, 1), (200.0, 1), (400.0, 3)):
         drawn = parts(*(level(0.6 * i, 0, long) for i in range(4)))
         paper = shapely.box(0, -40, long, 40)
-        assert len(orders(drawn, NAMES[:4], PLACES[:4], paper, ()).parts) == times, long
+        assert len(orders(bunched(drawn, 4), NAMES[:4], PLACES[:4], paper, ()).parts) == times, long
 
 
 def test_runs_up_and_down_the_chart_are_drawn_together() -> None:
     """The words stand above, on the only paper: lines are named from the top down."""
     heights = {0: 0.0, 1: 1.0, 2: 2.0, 5: -1.0, 4: -2.0, 3: -3.0}
     drawn = parts(*(level(heights[i]) for i in range(6)))
-    (told,) = said(orders(drawn, NAMES, PLACES, shapely.box(0, -3.5, 100, 40), ()))
+    (told,) = said(orders(bunched(drawn, 6), NAMES, PLACES, shapely.box(0, -3.5, 100, 40), ()))
     assert told == "W3 to W1, W6 to W4"
 
 
 def test_lines_within_a_pens_width_go_by_the_chart() -> None:
     drawn = parts(level(0.0), level(0.1), level(-0.1), level(-1.2))
-    (told,) = said(orders(drawn, NAMES[:4], PLACES[:4], shapely.box(0, -2, 100, 40), ()))
+    (told,) = said(orders(bunched(drawn, 4), NAMES[:4], PLACES[:4], shapely.box(0, -2, 100, 40), ()))
     assert told == "W1 to W4"
 
 
 def test_words_keep_clear_of_words_and_stay_on_the_paper() -> None:
     drawn = parts(level(0), level(0.8))
     there = Label("a note that stands above all of it already, quite long", Point(50, 5), "new", 0.0, 6.0)
-    (found,) = orders(drawn, NAMES[:2], PLACES[:2], shapely.box(0, -30, 100, 30), [there]).parts
+    (found,) = orders(bunched(drawn, 2), NAMES[:2], PLACES[:2], shapely.box(0, -30, 100, 30), [there]).parts
     (label,) = [item for item in found.items if isinstance(item, Label)]
     wide, high = label_size(there)
     assert label.at.y < 0 or label.at.y > 5 + high / 2 or abs(label.at.x - 50) > wide / 2
-    assert orders(drawn, NAMES[:2], PLACES[:2], shapely.box(0, -1, 100, 1.5), ()).parts == ()
+    assert orders(bunched(drawn, 2), NAMES[:2], PLACES[:2], shapely.box(0, -1, 100, 1.5), ()).parts == ()
 
 
 @pytest.fixture(scope="module")

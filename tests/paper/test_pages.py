@@ -20,7 +20,7 @@ from kit.paper.first_page import front
 from kit.paper.gauge import BAR, gauge_place, square_sides
 from kit.paper.head import head_squares
 from kit.paper.page_place import PLACE, find_places
-from kit.paper.pages import RING, joints, page_origin, plan, tile
+from kit.paper.pages import RING, joints, page_origin, pages_pdf, plan
 from kit.paper.papers import A4, LETTER, paper
 from kit.paper.pdf_pen import MM
 from kit.paper.plan import PagePlan, Tile, all_tiles
@@ -59,7 +59,7 @@ def make(request: PageRequest) -> Made:
     garment, paper = make_garment(), request.papers[0]
     laid = laid_for(garment, paper, request)
     content = sheet_content(laid, garment)
-    return Made(request, laid, content, tile(content, laid, garment, paper, request), plan(laid, paper, request))
+    return Made(request, laid, content, pages_pdf(laid, garment, paper, request), plan(laid, paper, request))
 
 
 CASES = {
@@ -153,7 +153,7 @@ def test_every_box_is_the_paper(case: str) -> None:
     bought = made.request.papers[0]
     with pikepdf.open(BytesIO(made.pdf)) as document:
         for page in document.pages:
-            width, height = (float(value) for value in page.mediabox[2:])
+            width, height = (float(value) for value in list(page.mediabox)[2:])
             if bought.kind == "roll":
                 assert width == pytest.approx(bought.width * MM, abs=1e-3)
                 assert height == pytest.approx(made.pages.paper.height * made.request.enlarged(A4)[1] * MM, abs=1e-3)
@@ -360,9 +360,9 @@ def test_a_joining_mark_pulled_apart_or_pushed_along_does_not_close(case: str, r
 @SOME
 def test_the_sheet_is_in_the_file_once(case: str) -> None:
     with pikepdf.open(BytesIO(make(CASES[case]).pdf)) as document:
-        forms = {page.Resources.XObject.Sheet.objgen for page in list(document.pages)[1:]}
+        forms = {page.Resources.XObject["/FormXob.Sheet"].objgen for page in list(document.pages)[1:]}
         assert len(forms) == 1 and (0, 0) not in forms
-        assert "/XObject" not in document.pages[0].Resources or "/Sheet" not in document.pages[0].Resources.XObject
+        assert "/FormXob.Sheet" not in document.pages[0].Resources.get("/XObject", {})
 
 
 @EVERY

@@ -5,6 +5,7 @@ The measures are reckoned by hand from what the lesson's author drew and allowed
 
 from __future__ import annotations
 
+from contextlib import closing
 from dataclasses import replace
 
 import pypdfium2
@@ -108,7 +109,7 @@ def test_a_piece_with_a_slanting_end_keeps_its_paper(garment: Pattern) -> None:
 
 def texts_of(pdf: bytes) -> list[str]:
     """The text of every page in one line."""
-    with pypdfium2.PdfDocument(pdf) as document:
+    with closing(pypdfium2.PdfDocument(pdf)) as document:
         return [" ".join(page.get_textpage().get_text_bounded().split()) for page in document]
 
 

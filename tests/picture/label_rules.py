@@ -41,9 +41,24 @@ class Text:
     note: bool = False
 
 
+def cache_of_own(make: Any) -> Any:
+    """A method of a number is asked once for each number, and what it gives is kept with its picture."""
+
+    def kept(self: Any, k: int) -> Any:
+        known = self.__dict__.setdefault(f"_{make.__name__}", {})
+        if k not in known:
+            known[k] = make(self, k)
+        return known[k]
+
+    return kept
+
+
 @dataclass
 class Finished:
-    """A finished picture. `unit` is mm of the drawing in a CSS px."""
+    """A finished picture. `unit` is mm of the drawing in a CSS px.
+
+    Its texts stand in few places, most of its lines and cloth come near none of them: a line or an area is drawn out
+    where a text lies in the box round it, and kept."""
 
     name: str
     drawing: Drawing
@@ -54,37 +69,80 @@ class Finished:
     def __post_init__(self) -> None:
         items = self.drawing.items
         self.frame = shapely.box(*self.bounds)
-        self.fills = [(i, _area(item.curves)) for i, item in enumerate(items) if isinstance(item, Fill)]
-        self.lines: list[tuple[str, Any, Any]] = []  # role, geometry, item
-        for i, item in enumerate(items):
-            if isinstance(item, Stroke):
-                line = _line(item.curves, item.closed, self.unit)
-                if item.thickness:
-                    line = line.buffer(item.thickness / 2)
-                over = [area for k, area in self.fills if k > i and area.intersects(line)]
-                shown = line.intersection(self.frame)
-                if over:
-                    shown = shown.difference(shapely.union_all(over).buffer(-0.2 * self.unit))
-                self.lines.append((item.role, shown, item))
-            elif isinstance(item, Dimension):
-                self.lines.append(("measure", dimension_line(item, self.unit), item))
-        shown = shapely.Polygon()
-        for i, area in self.fills:
-            cloth = items[i].role in CLOTH  # type: ignore[union-attr]
-            shown = shown.union(area) if cloth else shown.difference(area)
-        self.cloth = shown
-        self._tree = shapely.STRtree([line for _, line, _ in self.lines])
+        self._inside = self.frame.buffer(0.5 * self.unit)
+        self._fills = [(i, item) for i, item in enumerate(items) if isinstance(item, Fill) and item.curves]
+        self._fill_boxes = [_round(item.curves) for _, item in self._fills]
+        drawn = [(i, item) for i, item in enumerate(items) if isinstance(item, Stroke | Dimension)]
+        self._lines = [(i, item) for i, item in drawn if isinstance(item, Dimension) or item.curves]
+        boxes = [
+            _round(item.curves, item.thickness / 2 if isinstance(item, Stroke) else 0.0)
+            if isinstance(item, Stroke)
+            else self.drawn(k).envelope
+            for k, (_, item) in enumerate(self._lines)
+        ]
+        self._near = shapely.STRtree(boxes)
+        self._near_cloth = shapely.STRtree(self._fill_boxes)
+        self._over: dict[tuple[int, ...], Any] = {}
+
+    @cache_of_own
+    def drawn(self, k: int) -> Any:
+        """A line as it is drawn, wherever it runs."""
+        _, item = self._lines[k]
+        if isinstance(item, Dimension):
+            return dimension_line(item, self.unit)
+        line = _line(item.curves, item.closed, self.unit)
+        return line.buffer(item.thickness / 2) if item.thickness else line
+
+    @cache_of_own
+    def area(self, k: int) -> Any:
+        """What a fill covers."""
+        return _area(self._fills[k][1].curves)
+
+    @cache_of_own
+    def shown(self, k: int) -> Any:
+        """What is seen of a line: not what lies outside the picture, nor what later fills cover."""
+        i, item = self._lines[k]
+        line = self.drawn(k)
+        if isinstance(item, Dimension):
+            return line
+        later = sorted(int(n) for n in self._near_cloth.query(line) if self._fills[n][0] > i)
+        over = tuple(n for n in later if self.area(n).intersects(line))
+        seen = line if self.frame.contains(line) else line.intersection(self.frame)
+        if over:
+            if over not in self._over:
+                covered = shapely.union_all([self.area(n) for n in over])
+                self._over[over] = covered.buffer(-0.2 * self.unit)
+            seen = seen.difference(self._over[over])
+        return seen
+
+    def named(self) -> list[tuple[str, Any]]:
+        """The names of lines of pieces, which begin with the piece's, and what is seen of each."""
+        names = [(k, getattr(item, "name", "")) for k, (_, item) in enumerate(self._lines)]
+        return [(name, self.shown(k)) for k, name in names if "." in name]
 
     def crossed(self, text: Text) -> Iterator[tuple[str, Any]]:
         """Lines that run through a text: (role, item), its own left out."""
         inside = text.box.buffer(-0.6 * self.unit)
-        for k in self._tree.query(inside, predicate="intersects"):
-            role, line, item = self.lines[int(k)]
-            if role in MAY_CROSS or item is text.item:
+        for k in sorted(map(int, self._near.query(inside))):
+            _, item = self._lines[k]
+            role = item.role if isinstance(item, Stroke) else "measure"
+            if role in MAY_CROSS or item is text.item or not self.drawn(k).intersects(inside):
                 continue
-            cut = line.intersection(inside)
+            cut = self.shown(k).intersection(inside)
             if (cut.length if cut.area == 0 else cut.area) > 0.5 * self.unit:
                 yield role, item
+
+    def beyond(self, text: Text) -> float:
+        """How much of a text, in mm2, lies outside the picture."""
+        return 0.0 if self._inside.contains(text.box) else float(text.box.difference(self._inside).area)
+
+    def on_cloth(self, text: Text) -> float:
+        """How much of a text, in mm2, lies on cloth: each fill is laid over those before it."""
+        shown = shapely.Polygon()
+        for n in sorted(map(int, self._near_cloth.query(text.box))):
+            area = self.area(n).intersection(text.box)
+            shown = shown.union(area) if self._fills[n][1].role in CLOTH else shown.difference(area)
+        return float(shown.area)
 
 
 def finished(name: str, drawing: Drawing, width: float | None, height: float | None, theme: Theme = THEME) -> Finished:
@@ -125,15 +183,14 @@ def broken(picture: Finished, least: float, seen: list[str] | None = None) -> Co
         if isinstance(item, Dimension):
             is_("14 dimension text over an outline", text.text, any(role in OUTLINES for role, _ in over))
         is_("15 text too small", text.text, text.size < least - 0.05)
-        outside = text.box.difference(picture.frame.buffer(0.5 * picture.unit))
-        is_("text outside the picture", text.text, outside.area > 0.01 * text.box.area)
-        if not picture.cloth.is_empty:
-            on = picture.cloth.intersection(text.box).area
-            is_("13 plate over cloth", text.text, on > 0.02 * text.box.area)
-    for a, b in combinations(picture.texts, 2):
-        if a.box.intersects(b.box):
-            shared = a.box.intersection(b.box).area
-            is_("two texts overlap", f"{a.text} / {b.text}", shared > 0.02 * min(a.box.area, b.box.area))
+        is_("text outside the picture", text.text, picture.beyond(text) > 0.01 * text.box.area)
+        is_("13 plate over cloth", text.text, picture.on_cloth(text) > 0.02 * text.box.area)
+    boxes = [text.box for text in picture.texts]
+    touching = shapely.STRtree(boxes).query(boxes, predicate="intersects").T.tolist() if boxes else []
+    for i, j in sorted((i, j) for i, j in touching if i < j):
+        a, b = picture.texts[i], picture.texts[j]
+        shared = a.box.intersection(b.box).area
+        is_("two texts overlap", f"{a.text} / {b.text}", shared > 0.02 * min(a.box.area, b.box.area))
     leaders = [text.leader for text in picture.texts if text.leader is not None]
     is_("13 leaders cross", "", sum(a.crosses(b) for a, b in combinations(leaders, 2)))
     sizes = sorted(text.size for text in picture.texts if not text.note)
@@ -154,12 +211,12 @@ def clusters(sizes: Iterable[float]) -> int:
 def _named_again(picture: Finished) -> int:
     """How many allowances say what another of the same piece says. Whose an allowance is tells the nearest named line:
     names begin with the piece's."""
-    lines = [(item.name.partition(".")[0], line) for _, line, item in picture.lines if "." in getattr(item, "name", "")]
+    measures = [item for item in picture.drawing.items if isinstance(item, Dimension) and not item.offset]
+    lines = [(name.partition(".")[0], line) for name, line in picture.named()] if len(measures) > 1 else []
     said: Counter[tuple[str, str]] = Counter()
-    for item in picture.drawing.items:
-        if isinstance(item, Dimension) and not item.offset and lines:
-            at = shapely.Point(item.start.x, item.start.y)
-            said[min(lines, key=lambda one: one[1].distance(at))[0], item.text] += 1
+    for item in measures if lines else ():
+        at = shapely.Point(item.start.x, item.start.y)
+        said[min(lines, key=lambda one: one[1].distance(at))[0], item.text] += 1
     return sum(n - 1 for n in said.values())
 
 
@@ -198,6 +255,14 @@ def _line(curves: Any, closed: bool, unit: float) -> Any:
     if closed and runs:
         runs[-1].append(runs[0][0])
     return shapely.MultiLineString([run for run in runs if len(run) > 1])
+
+
+def _round(curves: Any, by: float = 0.0) -> Any:
+    """The box round curves, and so much more."""
+    found = [curve.bounds() for curve in curves]
+    low = [min(box[k] for box in found) - by for k in (0, 1)]
+    high = [max(box[k] for box in found) + by for k in (2, 3)]
+    return shapely.box(*low, *high)
 
 
 def _area(curves: Any) -> Any:

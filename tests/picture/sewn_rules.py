@@ -27,7 +27,7 @@ from kit.sewing.operation import Operation
 from kit.sewing.scene import Scene
 from kit.sewing.state import State
 
-RIGHT, WRONG = {"right_side", "facing", "strip"}, {"wrong_side", "interfacing"}
+RIGHT, WRONG = {"right_side", "facing", "strip", "lining"}, {"wrong_side", "interfacing"}
 NEW = {"row", "baste", "hand"}
 LEAST = 3.0  # mm of a line that count as seen
 
@@ -115,7 +115,8 @@ def closed_before(picture: Picture, name: str) -> bool:
     if parts[2] not in {edge.name for edge in piece.edges}:
         return False
     done = [each for each in picture.state.on((parts[0], parts[1], parts[2])) if each.how != "finished"]  # type: ignore[arg-type]
-    return bool(done) and not picture.state.raw(piece, parts[1], parts[2])  # type: ignore[arg-type]
+    waits = picture.state.touches(("unpressed", *parts))  # its allowances stand flat until they are pressed
+    return bool(done) and not waits and not picture.state.raw(piece, parts[1], parts[2])  # type: ignore[arg-type]
 
 
 def cut_edges_of_sewn_cloth(picture: Picture) -> Iterator[str]:
@@ -141,7 +142,7 @@ def partners_missing(picture: Picture) -> Iterator[str]:
         if not others or others & there - {parts[0]} or (others == {parts[0]}):
             continue
         up = next((fill.role for fill in reversed(picture.fills()) if fill.name == parts[0]), "")
-        if key in faced and up in RIGHT | {"lining"}:
+        if key in faced and up in RIGHT:
             continue
         yield f"{stroke.name} without {', '.join(sorted(others))}"
 
@@ -186,11 +187,11 @@ def turn_signs(picture: Picture) -> Iterator[str]:
     flips = False
     if picture.before is not None:
         one, two = dict(_faces(picture.before)), _faces(picture)
-        top = next(((name, role) for name, role in reversed(two) if name in one), None)
+        folded = folded_before(picture)  # a folded band has the same face on both sides
+        both = [(name, role) for name, role in reversed(two) if name in one]
+        top = next((each for each in both if each[0] not in folded), both[0] if both else None)
         if top is not None:
             roles = {one[top[0]], top[1]}
-            if "lining" in roles:
-                return
             flips = {role in RIGHT for role in roles} == {True, False}
     if flips and not sign:
         yield "turned without a sign"

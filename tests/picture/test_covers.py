@@ -12,6 +12,7 @@ import pytest
 from shapely.geometry import LineString, Polygon, box
 from shapely.ops import unary_union
 
+from kit import Lesson, blank_paper, bodice_block, cm
 from kit.booklet.forms import FORMS, PX
 from kit.booklet.garment_shown import COVER_SHARE
 from kit.geometry import Point
@@ -19,16 +20,20 @@ from kit.lesson.pattern import Pattern
 from kit.picture.assembled import assembled
 from kit.picture.drawing import Dimension, Drawing, Fill, Label, Stroke
 from kit.picture.flat import cover_drawing, laid_flat
+from kit.picture.put_on import on_piece, outlines_on
 from kit.picture.svg_pen import svg
 from kit.picture.tied import bow
 from kit.piece.piece import Strip
+from kit.sewing.in_work import shown_scenes
 from kit.sewing.order import operations
+from kit.sewing.order import sew as order
 from kit.units import both
+from tests.example import GARMENTS
 from tests.renamed import plain_lesson, work
+from tests.wear.garments import lesson_of
 
-LESSONS = ("ferry_tote", "dune_skirt", "harbour_jacket", "tideline_wrap_top", "lantern_bag", "neap_tide_wrap")
 SIZES = ("W1", "W4", "W10")
-ALL = [(lesson, size) for lesson in LESSONS for size in SIZES]
+ALL = [(lesson, size) for lesson in GARMENTS for size in SIZES]
 INSIDE = ("facing", "lining", "interfacing", "bag")  # what a finished thing does not show, from memory of the trade
 
 
@@ -77,7 +82,7 @@ def test_a_cover_has_no_word(lesson: str, size: str) -> None:
     assert not [item for item in cover_drawing(worked(lesson, size)).items if isinstance(item, Label | Dimension)]
 
 
-@pytest.mark.parametrize("lesson", LESSONS)
+@pytest.mark.parametrize("lesson", GARMENTS)
 @pytest.mark.parametrize("form", ["a4", "letter", "a5", "half-letter", "a4-large"])
 def test_a_cover_fills_its_page(lesson: str, form: str) -> None:
     """At least 60 % of the width of the text, and no more than the upper two thirds of the page."""
@@ -285,7 +290,51 @@ def test_every_row_of_the_table_has_its_line(lesson: str, view: str, count: int,
     assert {item.name for item in items if isinstance(item, Stroke) and item.arrow == "both"} >= titles
 
 
-@pytest.mark.parametrize("lesson", LESSONS)
+def ways(drawing: Drawing) -> dict[str, tuple[Point, Point]]:
+    """Where the line of each measure begins and ends."""
+    return {
+        item.name: (item.curves[0].start, item.curves[-1].end)
+        for item in drawing.items
+        if isinstance(item, Stroke) and item.arrow == "both"
+    }
+
+
+def test_of_two_lines_as_long_a_measure_stands_on_the_one_it_is_of() -> None:
+    """The apron is as long as it is wide: its length was worked out from heights, its width from the hem."""
+    found = ways(laid_flat(worked("oyster_apron"), "front", "cm"))
+    a, b = found["Length, bib to hem"]
+    assert abs(a.x - b.x) < 0.1 and abs(a.y - b.y) == pytest.approx(800.0, abs=0.6)
+    a, b = found["Width at the waist"]
+    assert abs(a.y - b.y) < 0.1 and abs(a.x - b.x) == pytest.approx(800.0, abs=0.6)
+
+
+def test_a_measure_of_an_edge_is_drawn_nowhere_else() -> None:
+    """Pulled open, a waist is as wide as the tier hangs below it; drawn there, it would be measured there."""
+    pattern = worked("breaker_skirt")
+    for view in ("front", "back"):
+        found = ways(laid_flat(pattern, view, "cm"))  # type: ignore[arg-type]
+        assert set(found) == {"Length", "Hem, all round"}
+        a, b = found["Length"]
+        assert abs(a.x - b.x) < 0.1 and abs(a.y - b.y) == pytest.approx(dict(pattern.finished)["Length"], abs=0.6)
+
+
+@pytest.mark.parametrize("size", SIZES)
+def test_the_hem_of_a_pocket_on_the_fold_is_one_row_across_it(size: str) -> None:
+    pattern = worked("oyster_apron", size)
+    drawing = laid_flat(pattern, "front")
+    (pocket,) = (area for name, area in areas(drawing) if name == "pocket")
+    x0, _, x1, y1 = pocket.bounds
+    rows = strokes(drawing, "old_row", "pocket")
+    across = [row for row in rows if row.bounds[3] - row.bounds[1] < 1.0]
+    assert [(row.bounds[0], row.bounds[2]) for row in across] == [
+        (pytest.approx(x0, abs=0.1), pytest.approx(x1, abs=0.1))
+    ]
+    assert y1 - 35.0 < across[0].bounds[1] < y1 - 20.0
+    (around,) = (row for row in rows if row not in across)
+    assert around.length == pytest.approx(2 * (y1 - pocket.bounds[1]) + x1 - x0, rel=0.03)  # open at the mouth
+
+
+@pytest.mark.parametrize("lesson", GARMENTS)
 def test_names_of_measures_stand_outside_the_garment(lesson: str) -> None:
     pattern = worked(lesson)
     for view in ("front", "back"):
@@ -309,3 +358,102 @@ def test_the_ends_that_hang_from_a_bow_are_slanted_as_they_are_made() -> None:
 
     (left, right), (cut, kept) = tails(0.0, 0.0), tails(40.0, 0.0)
     assert left - cut == pytest.approx(40.0 * 30.0 / 2, rel=0.1) and kept == pytest.approx(right)
+
+
+@pytest.mark.parametrize("sewn_in", [True, False])
+def test_inside_a_lined_garment_its_lining_shows(sewn_in: bool) -> None:
+    """Into the neck of a lined top one sees the lining of its back, not the wrong side of its cloth."""
+    lesson = Lesson("Lined top", start=bodice_block, size="W4")
+
+    @lesson.step("Line the back", makes="back_lining")
+    def line(front, back, back_lining):
+        """Trace it."""
+        for piece in (front, back):
+            piece.allow(neck=1 * cm, shoulder=1 * cm, armhole=1 * cm, side=1 * cm, hip=1 * cm)
+            piece.cut(1, fold="centre")
+            piece.grain()
+        back_lining.line(back)
+
+    @lesson.sew("Sew")
+    def sew(make, front, back, back_lining):
+        """Shoulders and sides."""
+        make.plain_seam(front.shoulder, back.shoulder, allowance=1 * cm)
+        make.plain_seam(front.side, back.side, allowance=1 * cm)
+        if sewn_in:
+            make.seam_to_turn(back.neck, back_lining.neck, allowance=1 * cm)
+
+    fills = {(item.name, item.role) for item in cover_drawing(lesson.work()).items if isinstance(item, Fill)}
+    assert (("back", "lining") in fills) == sewn_in
+    assert (("back", "wrong_side") in fills) != sewn_in
+    assert ("front", "right_side") in fills
+
+
+@pytest.mark.parametrize("view", ["front", "back"])
+def test_set_in_sleeves_lie_folded_along_the_armhole_alike_on_both_sides(view: str) -> None:
+    """Laid flat, a shirt's sleeve is half as wide as it goes round and joins the armhole without a gap (common
+    practice, no source)."""
+    garment = assembled(lesson_of("blouse", ()).work(), view)
+    rings = {}
+    for side in ("left", "right"):
+        (sleeve,), body = garment.of("sleeve", side), garment.of(view, side)[0]
+        ring = Polygon([(p.x, p.y) for p in sleeve.ring]).buffer(0)
+        rings[side] = ring
+        armhole = LineString([(p.x, p.y) for p in body.edge("armhole", side)])
+        assert armhole.within(ring.buffer(1.0))
+        # Half of it, and the hollow under the arm that the cap fills when it lies along the armhole.
+        assert ring.area == pytest.approx(abs(sleeve.piece.outline.area) / 2, rel=0.12)
+    left, right = rings["left"].bounds, rings["right"].bounds
+    assert (left[0], left[2]) == pytest.approx((-right[2], -right[0]), abs=2.0)
+    assert (left[1], left[3]) == pytest.approx((right[1], right[3]), abs=2.0)
+    assert min(abs(left[0]), abs(left[2])) > 100.0
+
+
+def test_a_pocket_on_the_fold_of_a_front_is_one_pocket_and_its_mouth_stays_open() -> None:
+    """Its half is marked on the half of the front; on the cover both are one outline, and no row crosses its mouth."""
+    lesson = Lesson("Apron", start=blank_paper)
+
+    @lesson.step("Draw", makes=("front", "pocket"))
+    def draw(front, pocket):
+        """Half of each."""
+        for piece, wide, high in ((front, 30 * cm, 60 * cm), (pocket, 8 * cm, 12 * cm)):
+            low = piece.place(0 * cm, 0 * cm)
+            out, top = low.out(wide), low.up(high)
+            piece.draw(hem=low.to(out), side=out.to(out.up(high)), neck=out.up(high).to(top), centre=top.to(low))
+            piece.cut(1, fold="centre")
+            piece.allow(hem=1 * cm, side=1 * cm, neck=3 * cm)
+        front.placement("pocket_place", pocket, at=front.place(0 * cm, 40 * cm), by=pocket.neck.end)
+
+    @lesson.sew("Sew")
+    def sew(make, front, pocket):
+        """The pocket first."""
+        make.pocket_hem(pocket.neck, second=2.4 * cm)
+        make.fold_pocket(pocket.side, pocket.hem, allowance=1 * cm)
+        make.patch_pocket(pocket.side, pocket.hem, at=front.pocket_place, allowance=1 * cm)
+
+    pattern = lesson.work()
+    assert [each.code for each in order(pattern)[1]] == []
+    drawing = cover_drawing(pattern)
+    (pocket,) = [shape for name, shape in areas(drawing) if name == "pocket"]
+    assert pocket.area == pytest.approx(160.0 * 120.0, rel=0.01)
+    (hem,) = [line for line in strokes(drawing, "old_row", "pocket") if line.bounds[1] == line.bounds[3]]
+    assert hem.length == pytest.approx(160.0, abs=1.0)
+    made = pattern.sewing[0].operations[-1]
+    rows = [row for scene in shown_scenes(pattern, made) for row in scene.rows if row.line is not None]
+    assert rows and all(row.line.length == pytest.approx(80.0 + 120.0, abs=6.0) for row in rows)
+
+
+def test_a_button_of_the_stand_does_not_show_at_the_centre_back_and_cuffs_are_in_line() -> None:
+    """A stand is buttoned in front; a cuff is as wide as the sleeve that it ends (common practice, no source)."""
+    pattern = lesson_of("shirt", ()).work()
+    back = assembled(pattern, "back")
+    (body,) = (flat for flat in back.near if flat.piece.name == "back")
+    drawn = [item for item in on_piece(body, back) if isinstance(item, Stroke) and item.name.startswith("buttonhole")]
+    assert drawn == []
+    front = assembled(pattern, "front")
+    holes = {item.name for flat in front.near for item in on_piece(flat, front) if item.name.startswith("buttonhole")}
+    assert {f"buttonhole_{number}" for number in range(1, 7)} <= holes
+    for view in (front, back):
+        for sleeve in (flat for flat in view.near if flat.piece.name == "sleeve"):
+            (cuff,) = (Polygon([(p.x, p.y) for p in r]) for name, r in outlines_on(sleeve, view) if name == "cuff")
+            square = cuff.minimum_rotated_rectangle.area
+            assert cuff.is_valid and cuff.area > 0.85 * square  # with the flag of its overlap 0.6 of it

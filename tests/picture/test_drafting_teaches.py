@@ -10,15 +10,18 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Iterator
+from dataclasses import replace
 from itertools import combinations
 
 import pytest
 
+from kit.geometry import Point
 from kit.language import called, says
 from kit.language import say as said
 from kit.lesson.hand import same
 from kit.lesson.lesson import Lesson
 from kit.lesson.pattern import Pattern, StepMeasure, StepRecord
+from kit.picture.dimension_line import dimension_curves, in_lanes
 from kit.picture.draft import step_drawing
 from kit.picture.drawing import Dimension, Drawing, Label, Stroke
 from kit.picture.hand_order import numbered
@@ -284,3 +287,45 @@ def test_letters_are_those_of_the_worksheet() -> None:
     named = {point.name: point.letter for point in sheet.points if point.name}
     for name in ("neck point", "shoulder tip"):
         assert f"{named[name]}, {name}" in found
+
+
+def test_no_dimension_lies_on_another(drawn: list[tuple[str, StepRecord, Drawing]]) -> None:
+    """Two measures on one line: the end of the shorter is taken for the end of the longer (ISO 129-1 sets parallel
+    dimension lines apart, the shorter nearest; from memory)."""
+    met, longer = [], 0
+    for name, record, drawing in drawn:
+        lines = [
+            (item, dimension_curves(item)[0])
+            for item in drawing.items
+            if isinstance(item, Dimension) and not item.along and item.offset and dimension_curves(item)
+        ]
+        for (one, a), (two, b) in combinations(lines, 2):
+            way = (a.end - a.start).unit()
+            spans = [sorted(way.dot(p - a.start) for p in (line.start, line.end)) for line in (a, b)]
+            beside = max(abs(way.cross(p - a.start)) for p in (b.start, b.end))
+            over = min(spans[0][1], spans[1][1]) - max(spans[0][0], spans[1][0])
+            if beside < 1.0 and over > 5.0:
+                met.append((place(name, record), one.text, two.text))
+            longer += beside < 1.0
+    assert not met and longer  # some stand end to end on one line, which tells no lie
+
+
+def test_the_longer_of_two_dimensions_stands_outside() -> None:
+    """A bag 300 deep, of which the rounding takes the last 60: worked by hand."""
+    deep = Dimension(Point(260, 300), Point(260, 0), "30 cm", offset=12.0)
+    part = Dimension(Point(260, 60), Point(260, 0), "6 cm", offset=12.0)
+    wide = Dimension(Point(0, 0), Point(260, 0), "26 cm", offset=-12.0)
+    assert [item.offset for item in in_lanes([deep, part, wide], 14.0)] == [26.0, 12.0, -12.0]
+    assert in_lanes([part, deep], 14.0) == [part, replace(deep, offset=26.0)]
+
+
+def test_strips_stand_beside_a_piece_that_would_make_them_small(drawn: list[tuple[str, StepRecord, Drawing]]) -> None:
+    """Below an apron 80 cm high, strips of 89 cm were drawn 20 mm long."""
+    ((record, drawing),) = ((r, d) for name, r, d in drawn if name == "oyster_apron" and r.strips)
+    names = {strip.name for strip in record.strips}
+    lines = [item for item in drawing.items if isinstance(item, Stroke)]
+    strips = [curve.bounds() for item in lines if item.name in names for curve in item.curves]
+    piece = [curve.bounds() for item in lines if item.name.startswith("apron.") for curve in item.curves]
+    assert len(names) == 3 and strips
+    assert min(b[0] for b in strips) > max(b[2] for b in piece)
+    assert min(b[1] for b in strips) > min(b[1] for b in piece) and max(b[3] for b in strips) < max(b[3] for b in piece)

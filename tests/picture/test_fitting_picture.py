@@ -2,13 +2,17 @@
 
 from __future__ import annotations
 
+from itertools import combinations
+
 import pytest
+import shapely
 
 from kit.lesson.fitting import Change, Fitting
 from kit.lesson.lesson import Lesson
 from kit.lesson.moved import TOLD
 from kit.lesson.pattern import Pattern
 from kit.picture.drawing import Dimension, Stroke
+from kit.picture.fit_change import _places
 from kit.picture.fitting import MOST, differences, fitting_drawing, moved_pieces
 from kit.picture.svg_pen import svg
 from kit.prose.fitting import fitting_words
@@ -119,3 +123,15 @@ def test_every_text_comes_from_the_catalogue(lesson: Lesson, name: str, low: flo
             texts += [drawing.alt, drawing.title]
         for text in texts:
             assert text.startswith(OPEN) and escaped(text, allowed) == [], text
+
+
+def test_many_pieces_of_a_fit_change_stand_in_rows() -> None:
+    """Six tiers in one line were 4 mm high on the page; the picture has about the room of a square."""
+    tiers = [(26.5, 21.0), (37.1, 24.0), (51.9, 27.0)] * 2
+    places = _places(tiers, 6.0)
+    wide = max(x + size[0] for (x, _), size in zip(places, tiers, strict=True))
+    high = -min(y for _, y in places)
+    assert max(wide, high) < 140.0 < sum(size[0] for size in tiers)
+    boxes = [shapely.box(x, y, x + w, y + h) for (x, y), (w, h) in zip(places, tiers, strict=True)]
+    assert not any(a.intersects(b) for a, b in combinations(boxes, 2))
+    assert _places([(30.0, 60.0), (32.0, 61.0)], 7.0) == [(0.0, -61.0), (37.0, -61.0)]  # two stand side by side

@@ -5,6 +5,7 @@ draft."""
 from __future__ import annotations
 
 import runpy
+from dataclasses import replace
 from functools import cache
 from pathlib import Path
 
@@ -16,6 +17,10 @@ from kit.picture.assembled import assembled
 from kit.picture.chains import crossings
 from kit.picture.drawing import Stroke
 from kit.picture.flat import laid_flat
+from kit.picture.locator import garment_so_far
+from kit.sewing.before import state_before
+from kit.sewing.order import of_kind
+from tests.wear.garments import lesson_of
 
 TROUSERS = Path(__file__).parents[1] / "wear" / "lessons" / "trousers.py"
 VIEWS = ("front", "back")
@@ -88,6 +93,18 @@ def test_the_legs_hang_apart_and_their_sides_lie_on_each_other():
     assert min(drafted) - 1.0 < min(reach) and max(reach) < max(drafted) + 1.0
 
 
+@pytest.mark.parametrize("view", VIEWS)
+def test_sides_that_are_sewn_to_each_other_meet_where_no_dart_is_either(view):
+    """A back is drafted wider than its front; sewn to it along the side it is folded at the seam, and its wrong side is
+    not seen beside the front. Nearer the waist the elastic draws in a sloping back from higher up than the front."""
+    garment = assembled(lesson_of("slack_water_trousers").work(), view)
+    front, back = garment.of("front"), garment.of("back")
+    assert len(front) == len(back) == 2
+    for height in (-300.0, -450.0, -600.0, -750.0):
+        wide = [max(abs(x) for leg in legs for x in crossings(leg.ring, height)) for legs in (front, back)]
+        assert wide[0] == pytest.approx(wide[1], abs=6.0), height
+
+
 def test_a_button_on_a_band_over_two_halves_is_drawn_once():
     items = laid_flat(trousers(), "front").items
     found = [item.curves[0].start.x for item in items if isinstance(item, Stroke) and item.name == "buttonhole_1"]
@@ -108,6 +125,74 @@ def test_a_casing_without_elastic_yet_is_as_wide_as_the_cloth():
     for flat in assembled(skirt(threaded=False), "front").flats:
         top = crossings(flat.ring, max(p.y for p in flat.ring) - 5.0)
         assert max(top) - min(top) == pytest.approx(500.0, abs=1.0)
+
+
+def test_the_garment_so_far_is_narrow_from_the_step_on_that_threads_its_elastic():
+    """Whichever of the two is asked for first."""
+    pattern = lesson_of("full_skirt").work()
+    elastic, hem = (of_kind(pattern, kind)[0] for kind in ("thread_elastic", "hem"))
+    for first, second in ((elastic, hem), (hem, elastic)):
+        fresh = replace(pattern)
+        wide = {}
+        for made in (first, second):
+            ring = garment_so_far(fresh, state_before(fresh, made), "front").flats[0].ring
+            top = [p.x for p in ring if p.y > max(q.y for q in ring) - 20.0]
+            wide[made.kind] = max(top) - min(top)
+        assert wide["hem"] == pytest.approx(330.0, abs=1.0) and wide["thread_elastic"] == pytest.approx(750.0, abs=1.0)
+
+
+_ELASTIC = "    make.thread_elastic(front.waist, back.waist, length=elastic + 2 * cm, width=25 * mm, gap=gap)\n"
+_LINE = "    front.guide(waist_line=d.to(c))\n"
+BOTH = (
+    (_LINE, _LINE + '    front.mark_point("eyelet", d.out(2 * cm).down(1 * cm))\n'),
+    ("waist=4 * cm", "waist=55 * mm"),
+    ("    make.plain_seam(", "    make.eyelets(front.eyelet)\n    make.plain_seam("),
+    ("depth=3 * cm", "depth=45 * mm"),
+    (_ELASTIC, _ELASTIC + "    make.thread_cord(front.waist, back.waist, cord=140 * cm, through=front.eyelet)\n"),
+)
+"""A cord beside the elastic of the full skirt, which is shorter than the waist: 66 cm."""
+
+
+def test_a_cord_beside_elastic_narrows_no_further():
+    for flat in assembled(lesson_of("full_skirt", BOTH).work(), "front").flats:
+        top = max(p.y for p in flat.ring)
+        xs = [p.x for p in flat.ring if p.y > top - 20.0]
+        assert max(xs) - min(xs) == pytest.approx(330.0, abs=1.0)
+
+
+@pytest.mark.parametrize(
+    ("edge", "fold", "wide"),
+    [
+        ("apron.waist", "", 300.0),
+        ("apron.side", "", 600.0),
+        ("apron.waist.between(5 * cm, 25 * cm)", "", 600.0),
+        ("apron.waist", "other", 600.0),
+        ("apron.waist.between(5 * cm, 25 * cm)", "other", 1200.0),
+    ],
+)
+def test_a_piece_is_narrowed_by_gathers_all_across_it_alone(edge, fold, wide):
+    """Its side or a part of its waist drawn up to a length leaves the rest of it as wide as it was cut."""
+    lesson = Lesson("Apron", start=blank_paper, units="cm")
+
+    @lesson.step("Draw", makes="apron")
+    def draw(apron):
+        """Draw."""
+        a, b = apron.place(0 * cm, 0 * cm), apron.place(60 * cm, 0 * cm)
+        c, d = apron.place(60 * cm, 60 * cm), apron.place(0 * cm, 60 * cm)
+        apron.draw(hem=a.to(b), side=b.to(c), waist=c.to(d), other=d.to(a))
+        apron.allow(hem=3 * cm, side=1 * cm, waist=1 * cm, **({} if fold else {"other": 1 * cm}))
+        apron.cut(1, fold=fold or None)
+        apron.grain()
+
+    @lesson.sew("Sew")
+    def sew(make, apron):
+        """Sew."""
+        run = eval(edge, {"apron": apron, "cm": cm})
+        make.gather(run, to=10 * cm if "between" in edge else 30 * cm)
+
+    (flat,) = assembled(lesson.work(), "front").flats
+    top = crossings(flat.ring, max(p.y for p in flat.ring) - 1.0)
+    assert max(top) - min(top) == pytest.approx(wide, abs=1.0)
 
 
 def test_gathers_are_drawn_where_elastic_runs():

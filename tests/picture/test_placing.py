@@ -2,9 +2,11 @@
 
 from __future__ import annotations
 
+import heapq
 import math
 import random
-from itertools import combinations, pairwise
+from functools import partial
+from itertools import chain, combinations, pairwise
 from typing import Any
 
 import pytest
@@ -16,11 +18,23 @@ from shapely import affinity
 from kit.geometry import Line, Point
 from kit.picture.drawing import Area, Dimension, Drawing, Fill, Label, Stroke
 from kit.picture.drawn_lines import DrawnLines, inside_span
+from kit.picture.free_places import Around
 from kit.picture.in_the_way import SeenCloth
 from kit.picture.lettered import lettered
 from kit.picture.place import rectangle
 from kit.picture.placing import TextPlace, WaitingText, arrange
-from kit.picture.standing import WalkedLine, along_line, at_dimension, in_margin, round_point, within
+from kit.picture.standing import (
+    NUMBERED,
+    WalkedLine,
+    along_line,
+    as_number,
+    at_dimension,
+    in_margin,
+    near_first,
+    round_point,
+    round_window,
+    within,
+)
 from tests.picture.label_rules import broken, finished
 
 number = st.floats(-40, 40)
@@ -193,3 +207,56 @@ def test_places_come_cheapest_first() -> None:
     ):
         costs = [place.cost for place in places]
         assert costs == sorted(costs)
+
+
+@given(st.lists(st.integers(0, 6), max_size=8), st.lists(st.lists(st.integers(0, 6), max_size=6), max_size=3))
+def test_ways_to_places_are_joined_as_the_library_merges(near: list[int], later: list[list[int]]) -> None:
+    """By rising cost, and of those that cost alike the ones of an earlier way first (heapq.merge)."""
+
+    def places(way: int, costs: list[int]) -> list[TextPlace]:
+        return [TextPlace(way, at, 4.0, 2.0, 0.0, float(cost)) for at, cost in enumerate(sorted(costs))]
+
+    ways = [places(way, costs) for way, costs in enumerate([near, *later])]
+    found = near_first(ways[0], 3.0, *(partial(iter, way) for way in ways[1:]))
+    first = [place for place in ways[0] if place.cost <= 3.0]
+    rest = [place for place in ways[0] if place.cost > 3.0]
+    assert list(found) == [*first, *heapq.merge(rest, *ways[1:], key=lambda place: place.cost)]
+
+
+def test_places_asked_for_one_after_another_are_the_best() -> None:
+    """Drawn at random, from free paper to lines everywhere, with numbers as the last resort: in the order of what they
+    cost, and none is left out that costs less, but of two that cost alike either may be the last."""
+    chance = random.Random(5)
+    resorts = 0
+    for case in range(60):
+        lines = DrawnLines(8.0, worth=chance.choice([0, 40, 10_000]))
+        for _ in range(chance.choice([1, 6, 40])):
+            lines.add([(chance.uniform(-60, 60), chance.uniform(-60, 60)) for _ in range(3)], chance.uniform(0.2, 2.0))
+        spot, em = (chance.uniform(-20, 20), chance.uniform(-20, 20)), 5.0
+        size, sign = (chance.uniform(10, 50), 6.0), (6.5, 6.5)
+        cloth = (lambda box: 0.5 if box[0] > 0 else 0.0) if case % 3 else None
+        around = Around(lines, (-70.0, -50.0, 60.0, 70.0), [(5.0, 5.0, 20.0, 6.0, 0.0)], cloth)
+
+        def places(spot: Any = spot, size: Any = size, sign: Any = sign) -> Any:
+            return chain(round_point(spot, size, 5.0), as_number(round_point(spot, sign, 5.0), 3.0))
+
+        text = WaitingText(places, em, rising=NUMBERED)
+        for most in (1, 4, 8, 40):
+            wanted, found = around.best(text, most), list(around.one_after_another(text, most))
+            assert [cost for cost, _ in found] == [cost for cost, _ in wanted] == sorted(cost for cost, _ in wanted)
+            assert [one for one in found if one[0] < wanted[-1][0]] == [one for one in wanted if one[0] < wanted[-1][0]]
+            resorts += any(place.form for _, place in found)
+    assert resorts > 20
+
+
+@pytest.mark.parametrize("spot", [(96.0, 55.0), (50.0, 30.0), (97.0, 4.0), (4.0, 4.0)])
+def test_no_leader_runs_past_a_window_where_plan_or_section_stands(spot: tuple[float, float]) -> None:
+    """A plan stands at the right of the window, a cross-section below it: names stand at the left and above, and no
+    part of their leaders lies at the right or below."""
+    window, drawn = (0.0, 0.0, 100.0, 60.0), (0.0, -40.0, 180.0, 60.0)
+    places = list(round_window([(spot, 0.0)] * 4, (30.0, 8.0), 6.0, window, drawn))
+    assert len(places) > 5
+    for place in places:
+        assert all(x <= window[2] and y >= window[1] for x, y in place.leader)
+    free = list(round_window([(spot, 0.0)] * 4, (30.0, 8.0), 6.0, window, window))
+    assert len(free) > len(places)

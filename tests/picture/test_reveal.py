@@ -219,3 +219,23 @@ def test_a_flat_ground_is_far_from_every_cloth() -> None:
     for name in ("green", "blue"):
         assert min(np.linalg.norm(parts(GROUNDS[name]) - parts(c)) for c in colours) > 90
         assert filming(GROUNDS[name]).fills["frame"].tint == GROUNDS[name]
+
+
+def test_a_curve_that_leaves_the_canvas_is_stroked_where_it_lies() -> None:
+    """A line goes off to the right and a level curve comes back from there: it crosses the canvas at one height."""
+    shape = "M0 10L200 10C150 60 50 60 0 60L0 10Z"
+    svg = (
+        '<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 100 100">'
+        f'<path d="{shape}" fill="none" stroke="#000000" stroke-width="2"/></svg>'
+    )
+    pixels = raster(svg, (100, 100), "#ffffff")
+    for column in (20, 50, 80):
+        share = next(t / 1000 for t in range(1001) if _cubic(t / 1000, 200, 150, 50, 0) <= column)
+        height = _cubic(share, 10, 60, 60, 60)
+        dark = [row for row in range(20, 100) if pixels[row, column, 0] < 128]
+        assert dark and abs(sum(dark) / len(dark) - height) < 2.0, (column, dark, height)
+
+
+def _cubic(t: float, *points: float) -> float:
+    a, b, c, d = points
+    return a * (1 - t) ** 3 + 3 * b * t * (1 - t) ** 2 + 3 * c * t * t * (1 - t) + d * t**3

@@ -12,16 +12,24 @@ from dataclasses import replace
 from typing import Any
 
 import pytest
+import shapely
 
 from kit.body import workshop_chart
+from kit.language import say
 from kit.lesson.pattern import Pattern
-from kit.picture.drawing import Dot, Drawing, Fill, Stroke
+from kit.picture.drawing import Dot, Drawing, Fill, Label, Stroke
+from kit.picture.lettered import WrittenText, lettered
 from kit.picture.locator import SPOT, garment_so_far
+from kit.picture.scene_signs import TURN
 from kit.picture.sewing import scene_drawing, staged
+from kit.picture.strip_alone import BECOMES
 from kit.picture.tried_on import FLOOR, RISE
 from kit.sewing.before import state_before
+from kit.sewing.clipped_first import gathers_on_top
 from kit.sewing.in_work import shown_scenes
+from kit.sewing.order import of_kind
 from kit.sewing.right_sides import right_sides
+from kit.sewing.run import Run
 from kit.sewing.scene import Scene
 from kit.sewing.spans import spans
 from kit.sewing.state import Done, State
@@ -29,12 +37,13 @@ from tests.lesson_words import example_lessons
 
 PX = 96 / 25.4
 STAGE = (295.0, 264.0)  # CSS px of one of two pictures beside each other on A4
+NAMES = ("ferry_tote", "dune_skirt", "breaker_skirt", "harbour_jacket", "tideline_wrap_top", "slack_water_trousers")
 
 
 @pytest.fixture(scope="module")
 def worked() -> dict[str, Pattern]:
-    body = workshop_chart()["W4"]
-    return {name: example_lessons()[name].work(body) for name in ("ferry_tote", "dune_skirt")}
+    body, lessons = workshop_chart()["W4"], example_lessons()
+    return {name: lessons[name].work(body) for name in NAMES}
 
 
 def scenes(pattern: Pattern, kind: str, number: int = 0) -> tuple[Scene, ...]:
@@ -222,6 +231,43 @@ def test_a_notch_is_seen_on_either_layer_while_its_edge_is_cut(worked: dict[str,
     assert not strokes(hem, "notch", name="notch front.side")
 
 
+# ---- what is named, and what the cloth is shown with ---------------------------------------------------------------
+
+
+def names(drawing: Drawing) -> list[str]:
+    return [item.text for item in drawing.items if isinstance(item, Label) and item.role == "name"]
+
+
+def test_one_cloth_is_named_once_and_which_half_it_is_where_both_are_seen(worked: dict[str, Pattern]) -> None:
+    """A cuff is sewn to a ring by its own two ends; the two halves of a front are sewn to each other at the crotch."""
+    for scene in scenes(worked["harbour_jacket"], "plain_seam", 1):
+        assert names(scene_drawing(scene, worked["harbour_jacket"])) == ["Cuff"]
+    halves = [
+        names(scene_drawing(scene, worked["slack_water_trousers"]))
+        for number in range(3)
+        for scene in scenes(worked["slack_water_trousers"], "plain_seam", number)
+        if len({layer.run.piece for layer in scene.layers})
+        < len({(each.run.piece, each.run.side) for each in scene.layers})
+    ]
+    assert halves
+    for told in halves:
+        assert len(told) > 1 and len(set(told)) == len(told)
+
+
+def test_the_ends_of_a_pockets_hem_are_stitched_before_it_is_turned_out(worked: dict[str, Pattern]) -> None:
+    """Two rows from the fold of the mouth to the inner edge of the hem, 1 cm from the cut sides, as its sentence says:
+    common practice, no source."""
+    jacket = worked["harbour_jacket"]
+    folded, hemmed = (scene_drawing(scene, jacket) for scene in scenes(jacket, "pocket_hem"))
+    rows = strokes(folded, "row")
+    pocket = next(item for item in folded.items if isinstance(item, Fill) and item.name == "pocket")
+    left, _, right, top = box(pocket)
+    assert [round(box(row)[3] - box(row)[1]) for row in rows] == [25, 25]
+    assert {round(box(row)[3] - top) for row in rows} == {0}
+    assert sorted(round(box(row)[0] - left) for row in rows) == [10, round(right - left) - 10]
+    assert len(strokes(hemmed, "row")) == 1
+
+
 # ---- trying on ------------------------------------------------------------------------------------------------
 
 
@@ -238,6 +284,20 @@ def test_a_try_on_shows_the_garment_so_far_and_its_hem_levelled_from_the_floor(w
     assert len(rises) >= 6
     assert {round(item.curves[0].start.y, 3) for item in rises} == {round(box(floors[0])[1], 3)}
     assert len(strokes(drawing, "pin")) == len(rises)
+    (named,) = (item for item in drawing.items if isinstance(item, Label))
+    assert named.text == "floor" and isinstance(named.of, tuple)
+    assert named.of[0].start.y == pytest.approx(box(floors[1])[1])
+
+
+def test_ties_that_are_on_by_then_are_tied_to_try_it_on(worked: dict[str, Pattern]) -> None:
+    """A wrap stays shut by its ties: round the back, which shows one, and knotted in front."""
+    wrap = worked["tideline_wrap_top"]
+    (scene,) = scenes(wrap, "try_on")
+    assert scene.sewn is not None
+    ties = [item for item in scene_drawing(scene, wrap).items if isinstance(item, Fill) and item.name == "tie"]
+    assert len(ties) > 3
+    loose = replace(scene, sewn=replace(scene.sewn, attached=()))
+    assert not [item for item in scene_drawing(loose, wrap).items if isinstance(item, Fill) and item.name == "tie"]
 
 
 def test_a_hem_that_is_sewn_by_then_is_levelled_no_more(worked: dict[str, Pattern]) -> None:
@@ -270,3 +330,93 @@ def test_a_try_on_that_changes_a_value_asks_for_that_and_levels_no_hem() -> None
     assert first.worn and not first.pins
     assert state_before(wrap, operation).seams
     assert not strokes(scene_drawing(first, wrap), "check", name=RISE)
+
+
+# ---- names and signs beside the cloth -------------------------------------------------------------------------
+
+
+def every_scene(pattern: Pattern) -> list[Scene]:
+    return [scene for record in pattern.sewing for each in record.operations for scene in shown_scenes(pattern, each)]
+
+
+def lies(text: WrittenText) -> tuple[float, float, float, float]:
+    return (text.x - text.wide / 2, text.y - text.high / 2, text.x + text.wide / 2, text.y + text.high / 2)
+
+
+@pytest.mark.parametrize("lesson", ["ferry_tote", "dune_skirt", "breaker_skirt", "harbour_jacket"])
+def test_what_a_sign_means_stands_beside_it(worked: dict[str, Pattern], lesson: str) -> None:
+    """Away from its bent arrow a "turn over" is read as a caption of the cross-section."""
+    pattern = worked[lesson]
+    told = 0
+    for scene in every_scene(pattern):
+        if not scene.over:
+            continue
+        made = lettered(staged(scene, pattern)(STAGE), *STAGE)
+        (text,) = (text for text in made.texts if text.text == say("picture.turn_over"))
+        _, y0, x1, y1 = box(strokes(made.drawing, "symbol", name=TURN)[0])
+        left, low, _, high = lies(text)
+        assert x1 < left < x1 + 30 * made.unit and low < (y0 + y1) / 2 < high
+        told += 1
+    assert told
+
+
+def test_the_gathered_piece_lies_uppermost(worked: dict[str, Pattern]) -> None:
+    """Who sews with the gathers below catches folds across the row (common practice, no source)."""
+    tiers = worked["breaker_skirt"]
+    for number, upper in enumerate(("second", "third")):
+        first, opened = scenes(tiers, "plain_seam", number)
+        assert [layer.run.piece for layer in first.layers][-1] == upper
+        (row,) = {row.run.piece for row in first.rows if row.ink == "new"}
+        assert row == upper
+        assert {layer.run.piece for layer in opened.layers} >= {upper}
+
+
+def test_an_opening_beside_gathers_is_looked_at_as_it_is_elsewhere(worked: dict[str, Pattern]) -> None:
+    """Opened out no piece lies on the other; what the picture shows is the opening, and not the whole of the seam."""
+    tiers = worked["breaker_skirt"]
+    seam = of_kind(tiers, "plain_seam")[0]
+    gap = Run("first", ("lower",), None, 40.0, 80.0)
+    opened = replace(seam.scenes(tiers)[1], focus=gap)
+    state = state_before(tiers, seam)
+    assert gathers_on_top(tiers, seam, state, seam.scenes(tiers)[0]) != seam.scenes(tiers)[0]
+    assert gathers_on_top(tiers, seam, state, opened).focus == gap
+
+
+def test_a_name_is_led_to_its_cloth_over_as_little_other_as_may_be() -> None:
+    """A line through a pocket to the cloth below it names the pocket."""
+    apron = example_lessons()["oyster_apron"].work(workshop_chart()["W4"])
+    for scene in scenes(apron, "patch_pocket"):
+        made = lettered(staged(scene, apron)(STAGE), *STAGE)
+        pocket = next(item for item in made.drawing.items if isinstance(item, Fill) and item.name == "pocket")
+        inside = shapely.box(*box(pocket)).buffer(-2.0)
+        (name,) = (text for text in made.texts if text.text == "Apron")
+        assert name.leader and not shapely.LineString(name.leader).intersects(inside)
+
+
+def test_words_of_a_strip_stand_in_its_frame_in_a_low_room(worked: dict[str, Pattern]) -> None:
+    """What is cut above, what is made below, an arrow between: also where the page leaves little height."""
+    tote = worked["ferry_tote"]
+    low = (300.0, 130.0)
+    made = lettered(staged(scenes(tote, "fold_strip")[0], tote)(low), *low)
+    assert made.drawing.window is not None
+    (arrow,) = strokes(made.drawing, "symbol", name=BECOMES)
+    x0, y0, x1, y1 = made.drawing.window
+    texts = {text.text: lies(text) for text in made.texts}
+    cut, folded = texts["Handle, as cut"], texts["folded and stitched"]
+    for left, below, right, above in (cut, folded):
+        assert x0 < left and right < x1 and y0 < below and above < y1
+    assert cut[1] > box(arrow)[3] and folded[3] < box(arrow)[1]
+
+
+# ---- what is worked on a band that bends ------------------------------------------------------------------------
+
+
+def test_a_slit_is_straight_and_as_long_as_it_is_cut_on_a_band_that_bends(worked: dict[str, Pattern]) -> None:
+    """The waistband is drawn along the skirt's curved waist; its buttonhole is a straight slit."""
+    skirt = worked["dune_skirt"]
+    (mark,) = [mark for mark in skirt.piece("waistband").marks if mark.kind == "buttonhole"]
+    assert mark.path is not None
+    found = strokes(scene_drawing(scenes(skirt, "buttonholes")[0], skirt), "new", name="buttonhole on waistband")
+    slit = max(found, key=lambda item: sum(curve.length for curve in item.curves))
+    assert sum(curve.length for curve in slit.curves) == pytest.approx(mark.path.length, abs=0.01)
+    assert slit.curves[0].start.distance(slit.curves[-1].end) == pytest.approx(mark.path.length, abs=0.01)

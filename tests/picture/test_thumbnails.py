@@ -13,10 +13,10 @@ from kit.picture.thumbnails import ROOM, Thumbnail, thumbnails
 from kit.piece.allowance import cut_line
 from kit.units import show
 from kit.wording.names import edge_label
-from tests.example import GARMENTS, NEWER
+from tests.example import GARMENTS
 from tests.renamed import plain_lesson, work
 
-ALL = [(lesson, size) for lesson in GARMENTS for size in (("W1", "W4", "W10") if lesson not in NEWER else ("W4",))]
+ALL = [(lesson, size) for lesson in GARMENTS for size in ("W1", "W4", "W10")]
 LEAST = 7 / 72 * 96  # px of seven points, the least that print is read at (common practice, no source)
 
 

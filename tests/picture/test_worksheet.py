@@ -28,17 +28,10 @@ from kit.picture.guide_points import guide_drawing
 from kit.picture.svg_pen import svg
 from kit.prose.worksheet import PieceSheet, SheetLine, WorksheetStep, worksheet
 from kit.units import parse, show
-from tests.example import EXAMPLE, NEWER, notebook_names
+from tests.example import EXAMPLE, GARMENTS, notebook_names
 from tests.lesson_words import own_words
 from tests.pseudo import OPEN, escaped, pseudo
 
-NOTEBOOKS = (
-    "tideline_wrap_top",
-    "harbour_jacket",
-    "dune_skirt",
-    "ferry_tote",
-    *NEWER,
-)
 TRUE: dict[System, float] = {"cm": 2.0, "inch": 2.0}
 """How far a piece drawn from the sheet may lie off the pattern, in mm."""
 
@@ -131,7 +124,7 @@ def worst(pattern: Pattern, system: System) -> tuple[float, str]:
 
 
 @pytest.mark.parametrize("system", ["cm", "inch"])
-@pytest.mark.parametrize("notebook", NOTEBOOKS)
+@pytest.mark.parametrize("notebook", GARMENTS)
 def test_the_pieces_are_drawn_again_from_the_printed_numbers(notebook: str, system: System) -> None:
     lesson = notebook_names(File(EXAMPLE).parent / f"{notebook}.ipynb")["lesson"]
     assert isinstance(lesson, Lesson)
@@ -270,3 +263,22 @@ def test_the_blocks_own_names_are_in_the_catalogue() -> None:
             names = {name for name, _ in (*piece.points, *piece.guides)} | {e.name for e in piece.edges if not e.said}
             for name in names - {"front_slant", "back_slant"}:  # construction lines that lie on no axis
                 assert says(f"edge.{name}") or says(f"worksheet.name.{name}"), (piece.title, name)
+
+
+@pytest.mark.parametrize("name", ["ferry_tote", "dune_skirt", "oyster_apron"])
+def test_a_level_line_is_as_long_as_the_numbers_of_its_ends_lie_apart(name: str) -> None:
+    """In inches of a lesson thought in cm: 38 cm are 15 in for the point and for the line that is ruled to it."""
+    lesson = notebook_names(File(EXAMPLE).parent / f"{name}.ipynb")["lesson"]
+    assert isinstance(lesson, Lesson)
+    asked = 0
+    for step in worksheet(lesson.work(values={}), "inch"):
+        for sheet in step.sheets:
+            at = {point.letter: point.at for point in (*sheet.points, *sheet.known)}
+            for line in sheet.lines:
+                if line.kind != "rule" or line.start not in at or line.end not in at:
+                    continue
+                way = at[line.end] - at[line.start]
+                if min(abs(way.x), abs(way.y)) < 1e-6:
+                    asked += 1
+                    assert show(way.length, "inch") in line.words, (step.key, sheet.piece.name, line.words)
+    assert asked > 2

@@ -6,13 +6,16 @@ landmarks on a standing body, girths round it)."""
 from __future__ import annotations
 
 from functools import cache
+from itertools import pairwise
 
 import pytest
 from shapely.geometry import LineString, Polygon, box
 from shapely.ops import unary_union
 
 from kit import workshop_chart
-from kit.body.body import NOBODY
+from kit.body.body import NOBODY, Body
+from kit.body.make import make_body
+from kit.lesson.lesson import Lesson
 from kit.lesson.pattern import Pattern
 from kit.picture.chains import length
 from kit.picture.drawing import Fill, Stroke
@@ -23,6 +26,7 @@ from kit.picture.wearer import Wearer
 from kit.picture.worn_view import WornView, worn_drawing, worn_view
 from kit.piece.double_dart import double_darts
 from kit.wear.girth import Worn
+from tests.body.bdims import women
 from tests.renamed import plain_lesson, work
 from tests.wear.garments import lesson_of
 
@@ -282,7 +286,168 @@ def test_an_apron_goes_round_the_sides_and_is_tied_behind() -> None:
     assert strap and max(p.y for c in strap[0].curves for p in c.points(1.0)) > found.wearer.tip.y
 
 
-@pytest.mark.parametrize("lesson", ["trousers", "full_skirt"])
-def test_what_would_be_drawn_wrong_is_not_drawn(lesson: str) -> None:
-    """Two legs, and a waist drawn up by elastic."""
-    assert worn_drawing(short(lesson)) is None
+# ---- drawn up ----------------------------------------------------------------------------------------------
+
+DRAWN_UP = ("full_skirt", "breaker_skirt", "corded", "gathered")
+"""A skirt of two widths on elastic; three tiers, each gathered to the one above it, on elastic; the first one with a
+cord in its casing; and gathered to a length, sewn to no other edge. What is asked of them was written before they were
+drawn: as cloth drawn up hangs on a body (common practice, no source)."""
+_CASING = """    gap = back.right.waist.between(4 * cm, 8 * cm)
+    make.casing(front.waist, back.waist, first=1 * cm, depth=3 * cm, gap=gap)
+    make.thread_elastic(front.waist, back.waist, length=elastic + 2 * cm, width=25 * mm, gap=gap)
+"""
+_UPPER = "    front.guide(waist_line=d.to(c))\n"
+OTHERWISE = {
+    "corded": (
+        (_UPPER, _UPPER + '    front.mark_point("eyelet", d.out(2 * cm).down(1 * cm))\n'),
+        ("    make.plain_seam(", "    make.eyelets(front.eyelet)\n    make.plain_seam("),
+        (
+            _CASING,
+            """    make.casing(front.waist, back.waist, first=1 * cm, depth=3 * cm)
+    make.thread_cord(front.waist, back.waist, cord=140 * cm, through=front.eyelet)
+""",
+        ),
+    ),
+    "gathered": (
+        ("    make.plain_seam(", "    make.gather(front.waist, back.waist, to=elastic / 4)\n    make.plain_seam("),
+        (_CASING, ""),
+    ),
+}
+
+
+def drawn_up_skirt(name: str) -> Lesson:
+    return lesson_of("full_skirt", OTHERWISE[name]) if name in OTHERWISE else lesson_of(name)
+
+
+def full(lesson: str, size: str, view: str) -> WornView:
+    body = workshop_chart()[size]
+    found = worn_view(drawn_up_skirt(lesson).work(body), view)  # type: ignore[arg-type]
+    assert found is not None and found.how == "worn"
+    return found
+
+
+def cloth_of(found: WornView) -> Polygon:
+    return unary_union([Polygon([(p.x, p.y) for p in flat.ring]).buffer(0.3) for flat in found.garment.flats])
+
+
+@pytest.mark.parametrize("size", SIZES)
+@pytest.mark.parametrize("lesson", DRAWN_UP)
+@pytest.mark.parametrize("view", ["front", "back"])
+def test_what_is_drawn_up_follows_the_waist_and_is_full_below(lesson: str, size: str, view: str) -> None:
+    """The elastic lies on the waist, nothing of trunk and legs is bare down to the hem, it grows wider all the way down
+    and is never as wide as the cloth laid out flat, whose fullness hangs in folds."""
+    found = full(lesson, size, view)
+    cloth, wearer = cloth_of(found), found.wearer
+    top, hem = cloth.bounds[3], cloth.bounds[1]
+    waist = top - 12.0
+    assert 2 * wearer.half(waist) <= across(cloth, waist) <= 2 * wearer.half(waist) + 30.0
+    levels = [waist - 20.0 * step for step in range(int((waist - hem - 10.0) / 20.0))]
+    wide = [across(cloth, y) for y in levels]
+    assert all(two >= one - 1.0 for one, two in pairwise(wide)), "it grows no narrower"
+    body = max(areas(found, body=True), key=lambda area: area.area).intersection(box(-900.0, hem, 900.0, waist))
+    assert body.difference(cloth.buffer(1.0)).area < 0.004 * body.area
+    widest = max(flat.piece.outline.bounds()[2] - flat.piece.outline.bounds()[0] for flat in found.garment.flats)
+    laid_out = 2 * widest  # each piece is cut on the fold
+    assert wide[0] + 60.0 < wide[-1] < 0.85 * laid_out
+
+
+@pytest.mark.parametrize("size", SIZES)
+@pytest.mark.parametrize("lesson", DRAWN_UP)
+def test_its_length_is_that_of_the_cloth(lesson: str, size: str) -> None:
+    """From the elastic's upper edge to the hem, what was turned over for casing and hem left out, as it is drafted."""
+    found = full(lesson, size, "front")
+    assert found.garment.lying is not None
+    seen, lying = (
+        max(p.y for flat in each.near for p in flat.ring) - min(p.y for flat in each.near for p in flat.ring)
+        for each in (found.garment, found.garment.lying)
+    )
+    assert seen == pytest.approx(lying, abs=1.0)
+
+
+@pytest.mark.parametrize("size", SIZES)
+@pytest.mark.parametrize("view", ["front", "back"])
+def test_each_tier_is_gathered_to_the_one_above_it(size: str, view: str) -> None:
+    """At each seam between tiers both are as wide."""
+    found = full("breaker_skirt", size, view)
+    flats = sorted(found.garment.near, key=lambda flat: -max(p.y for p in flat.ring))
+    assert len(flats) == 3
+    for upper, lower in pairwise(flats):
+        seam = max(p.y for p in lower.ring)
+        one, two = (
+            across(Polygon([(p.x, p.y) for p in flat.ring]).buffer(0.3), y)
+            for flat, y in ((upper, seam + 1.5), (lower, seam - 1.5))
+        )
+        assert two == pytest.approx(one, abs=2 * NEAR)
+
+
+@pytest.mark.parametrize("lesson", DRAWN_UP)
+def test_its_folds_are_seen(lesson: str) -> None:
+    """Short lines where it is drawn up, and long ones that fall from there, all of them on the cloth."""
+    found = full(lesson, "W4", "front")
+    cloth = cloth_of(found).buffer(1.0)
+    lines = [item for item in found.items if isinstance(item, Stroke) and item.name.endswith((" gathers", " folds"))]
+    assert {item.name.split()[-1] for item in lines} == {"gathers", "folds"}
+    for item in lines:
+        assert cloth.contains(LineString([(p.x, p.y) for c in item.curves for p in (c.start, c.end)]))
+
+
+# ---- trousers ----------------------------------------------------------------------------------------------
+
+
+def straight_and_full() -> tuple[Body, Body]:
+    """Of the 260 women of `bdims` the one whose waist comes nearest to her hip, and the one with the largest hip."""
+    bodies = [make_body(woman, name=f"woman {number}") for number, woman in enumerate(women())]
+    return max(bodies, key=lambda b: b["waist_girth"] / b["hip_girth"]), max(bodies, key=lambda b: b["hip_girth"])
+
+
+@cache
+def legs(lesson: str, who: str, view: str) -> WornView:
+    body = dict(zip(("straight", "full"), straight_and_full(), strict=True)).get(who) or workshop_chart()[who]
+    found = worn_view(lesson_of(lesson).work(body), view)  # type: ignore[arg-type]
+    assert found is not None and found.how == "worn"
+    return found
+
+
+@pytest.mark.parametrize("who", ["W1", "W4", "W10", "straight", "full"])
+@pytest.mark.parametrize("lesson", ["trousers", "slack_water_trousers"])
+@pytest.mark.parametrize("view", ["front", "back"])
+def test_trousers_cover_waist_hip_and_both_legs(lesson: str, who: str, view: str) -> None:
+    """Nothing of the body is bare from the waist to the hem, each leg has its own, and the cloth is as wide at the hip
+    as it goes round there."""
+    found = legs(lesson, who, view)
+    cloth = unary_union([Polygon([(p.x, p.y) for p in flat.ring]).buffer(0.3) for flat in found.garment.flats])
+    body = found.wearer.body
+    hem, crotch = cloth.bounds[1], -body["body_rise"] - 15.0
+    trunk = max(areas(found, body=True), key=lambda area: area.area)
+    inside = trunk.intersection(box(-900.0, hem, 900.0, -20.0))
+    assert inside.difference(cloth.buffer(1.0)).area < 0.004 * inside.area
+    for y in (crotch - 250.0, (crotch + hem) / 2, hem + 20.0):
+        cut = cloth.intersection(LineString([(-900.0, y), (900.0, y)]))
+        left, right = sorted(cut.geoms, key=lambda part: part.bounds[0])
+        assert left.bounds[2] < 0.0 < right.bounds[0] and left.length == pytest.approx(right.length, abs=NEAR)
+    worn = Worn(found.garment.pattern, found.garment.state)
+    there = worn.round(-body["waist_to_hip"])
+    assert there is not None and there.closed
+    wide = across(cloth, -body["waist_to_hip"])
+    assert 2 * wide / found.wearer.seen(-body["waist_to_hip"]) == pytest.approx(there.girth, rel=0.06)
+    assert abs(cloth.bounds[0] + cloth.bounds[2]) < NEAR, "both sides alike"
+
+
+@pytest.mark.parametrize("who", ["W1", "W4", "W10"])
+def test_the_trousers_end_as_far_above_the_floor_as_they_are_drafted(who: str) -> None:
+    """The leg of the block ends 1.5 cm above the floor; the inside leg is the body's, less its lower crotch."""
+    found = legs("trousers", who, "front")
+    body, cloth = found.wearer.body, [p.y for flat in found.garment.near for p in flat.ring]
+    assert min(cloth) == pytest.approx(-body["body_rise"] - body["inside_leg_length"] + 15.0, abs=1.0)
+    (left, _) = (flat for flat in found.garment.near if flat.piece.name == "front")
+    assert length(left.edge("crotch")) > 0.0
+    drop = [p.y for p in left.edge("inseam")]
+    assert max(drop) - min(drop) == pytest.approx(body["inside_leg_length"] - 30.0, abs=1.0)
+
+
+@pytest.mark.parametrize("view", ["front", "back"])
+def test_elastic_is_as_wide_as_the_waist_it_goes_round(view: str) -> None:
+    found = legs("slack_water_trousers", "W4", view)
+    cloth = unary_union([Polygon([(p.x, p.y) for p in flat.ring]).buffer(0.3) for flat in found.garment.flats])
+    wide = across(cloth, -5.0)
+    assert 2 * found.wearer.half(-5.0) <= wide <= 2 * found.wearer.half(-5.0) + 30.0

@@ -10,6 +10,7 @@ from typing import Any
 
 import pytest
 
+from kit import blank_paper
 from kit.blocks.bodice import bodice_block
 from kit.blocks.darted_bodice import darted_bodice_block
 from kit.blocks.skirt import skirt_block
@@ -236,3 +237,54 @@ def test_the_example_lessons_have_no_untrue_corner_or_lonely_notch(book: File, t
     for lesson in lessons:
         codes = [f.code for f in prove(lesson.work())]
         assert not {"corner_not_true", "notch_unmatched", "seam_length", "opening_moved"} & set(codes)
+
+
+def test_what_is_turned_lies_on_its_partner(wrap) -> None:
+    """A slanting end on both: opened out it would come to a point, turned the one lies on the other."""
+
+    def turned(make: Any, a: Any, b: Any) -> None:
+        make.seam_to_turn(a.seam, b.seam, allowance=1 * cm)
+
+    assert only(sewn(wrap, panels(wrap, 30, 30), plain))
+    assert only(sewn(wrap, panels(wrap, 30, 30), turned)) == []
+    (finding,) = only(sewn(wrap, panels(wrap, 30, 0), turned))
+    assert finding.code == "corner_not_true"
+
+
+def test_where_the_two_halves_of_a_piece_bend_the_other_half_is_named() -> None:
+    """A hood's neck edge rises 2 cm on 20 to the centre seam, and so do both halves: 2 atan(1 / 10) = 11.4 degrees."""
+    lesson = Lesson("Hood", start=blank_paper)
+
+    @lesson.step("Draw it", makes="hood")
+    def draw(hood):
+        a, b, c, d = (hood.place(x * cm, y * cm) for x, y in ((0, 0), (20, 2), (20, 30), (0, 30)))
+        hood.draw(neck=a.to(b), crown=b.to(c), top=c.to(d), face_edge=d.to(a))
+        hood.allow(neck=1 * cm, crown=1 * cm, top=1 * cm, face_edge=1 * cm)
+        hood.cut(2, mirrored=True)
+
+    @lesson.sew("Sew the centre")
+    def sew(make, hood):
+        make.plain_seam(hood.left.crown, hood.right.crown, allowance=1 * cm)
+
+    (finding,) = only(lesson.work())
+    assert "the neck edge of the hood meets that of the other half" in finding.what and "11 degrees" in finding.what
+
+
+def test_a_tube_closed_by_its_own_seam_has_no_other_half() -> None:
+    """Its hem leaves the seam at an angle at both ends, so that the ring comes to a point there."""
+    lesson = Lesson("Tube", start=blank_paper)
+
+    @lesson.step("Draw it", makes="tube")
+    def draw(tube):
+        a, b, c, d = (tube.place(x * cm, y * cm) for x, y in ((0, 0), (20, 0), (20, 30), (0, 30)))
+        low = tube.place(10 * cm, -3 * cm)
+        tube.draw(hem=a.to(low).joined(low.to(b)), near=b.to(c), top=c.to(d), far=d.to(a))
+        tube.allow(hem=1 * cm, near=1 * cm, top=1 * cm, far=1 * cm)
+        tube.cut(1)
+
+    @lesson.sew("Close it")
+    def sew(make, tube):
+        make.plain_seam(tube.near, tube.far, allowance=1 * cm)
+
+    found = only(lesson.work())
+    assert found and all("other half" not in finding.what for finding in found)

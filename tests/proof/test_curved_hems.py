@@ -10,8 +10,9 @@ from typing import Any
 import pytest
 
 from kit.geometry import Arc, Path, Point
+from kit.language import languages, say, speaking
 from kit.piece.piece import Edge, Piece
-from kit.proof.curved_folds import curved_edges
+from kit.proof.curved_folds import curved_edges, fit_findings
 from kit.proof.finding import Finding
 from kit.sewing.ends import turnings
 from tests.proof.test_folds import circle, findings, sewn
@@ -109,3 +110,26 @@ def test_a_straight_hem_is_not_asked() -> None:
 
     pattern = sewn(skirt(20.0, 40.0), 40.0)
     assert list(curved_edges(pattern.piece("skirt"), turnings(pattern))) == []
+
+
+@pytest.mark.parametrize("hollow", [False, True])
+@pytest.mark.parametrize("whole", [0.0, -1.0])
+def test_a_hem_that_waves_tells_of_the_place_alone(hollow: bool, whole: float) -> None:
+    """Long in one place and short in another its whole is as long as the line, or differs the other way."""
+    piece = circle(500.0, 40.0, hollow)
+    (fit,) = curved_edges(piece, turnings(sewn(piece, 40.0)))
+    (found,) = fit_findings(piece, replace(fit, surplus=fit.surplus * whole))
+    assert values(found).keys() == {"depth", "edge", "surplus", "at", "sharp", "window", "share", "eases"}
+    assert "is 8 mm" in found.what  # 2 d within 50 mm of 500: 80 * 50 / 500
+    assert "within 5 cm" in found.what and "it is worst" not in found.what
+    assert "it is worst" in fit_findings(piece, fit)[0].what
+
+
+@pytest.mark.parametrize("code", languages())
+@pytest.mark.parametrize("what", ["longer", "shorter"])
+def test_cloth_takes_up_in_one_place_what_it_takes_up_on_the_whole(code: str, what: str) -> None:
+    """A longer edge is eased in, a shorter one drawn out, wherever that is."""
+    given = {name: f"[{name}]" for name in ("depth", "edge", "surplus", "at", "sharp", "window", "share", "eases")}
+    with speaking(code):
+        whole, there = (say(f"proof.fold_{what}{more}", given).partition("([share]")[2] for more in ("", "_there"))
+    assert there == whole and "[eases]" in there

@@ -62,6 +62,14 @@ def test_left_out_it_is_told_with_its_call() -> None:
     assert told(hem, one) and not told(hem, both) and not told(hem, one, other)
 
 
+def test_in_a_lining_it_may_stay_open() -> None:
+    """Lessons that lined such a piece before a lining had its darts go on as they were, and are told."""
+    hem = lambda make, back: make.narrow_hem(back.hem)  # noqa: E731
+    for role, level in (("lining", "warning"), ("back", "error")):
+        done = sewn((back(dart(), role=role),), hem)
+        assert [f.level for f in prove(done.pattern) if f.code == "never_folded"] == [level]
+
+
 # ---- paper ----------------------------------------------------------------------------------------------------------
 
 

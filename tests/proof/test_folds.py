@@ -16,7 +16,7 @@ from kit.piece.corner import Corner, Declared
 from kit.piece.piece import CutPlan, Edge, Piece
 from kit.proof.curved_folds import EASES, curved_edges
 from kit.proof.finding import Finding
-from kit.proof.folds import fold_true, folded_ends
+from kit.proof.folds import FoldedEnd, fold_true, folded_ends
 from kit.sewing.ends import turnings
 from kit.sewing.handle import PieceHandle
 from kit.sewing.make import Make
@@ -168,3 +168,28 @@ def test_the_example_is_true_in_every_size() -> None:
         pattern = lesson.work(body=lesson.sizes[size], values={})
         assert {f.level for f in findings(pattern)} <= {"note"}
         assert {f.code for f in findings(pattern)} <= {"hem_not_flat"}
+
+
+def test_a_hem_deeper_than_its_garment_sticks_out_at_the_top() -> None:
+    """A band 20 high with 10 of allowance at its top edge: a hem of 40 folded up reaches 10 beyond it. A hem turned
+    twice reaches no farther than it is deep. Of a round one only its ends are looked at here."""
+    low = [Point(0, 0), Point(0, 20), Point(200, 20), Point(200, 0)]
+    straight = skirt(0.0, 40.0)
+    straight = replace(
+        straight,
+        edges=tuple(
+            replace(edge, path=Path.line(a, b))
+            for edge, a, b in zip(straight.edges, low, [*low[1:], low[0]], strict=True)
+        ),
+    )
+    for first, second, beyond in ((40.0, 0.0, 10.0), (10.0, 30.0, 0.0)):
+        ends = hem_ends(sewn(straight, first, second))
+        assert [end.beyond for end in ends] == pytest.approx([beyond, beyond], abs=0.01), (first, second)
+    assert [end.beyond for end in hem_ends(sewn(circle(500.0, 170.0), 170.0))] == pytest.approx([0.0, 0.0], abs=0.01)
+
+
+def hem_ends(pattern: Pattern) -> list[FoldedEnd]:
+    piece = pattern.piece("skirt")
+    ends = [end for end in folded_ends(piece, cut_line(piece), turnings(pattern)) if end.edge.name == "hem"]
+    assert len(ends) == 2
+    return ends

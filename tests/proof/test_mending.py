@@ -206,6 +206,28 @@ def test_several_values_where_no_single_one_mends() -> None:
         assert_mends(lesson, values, remedy)
 
 
+def test_three_values_are_changed_together_and_no_more() -> None:
+    low = {"turn": (20.0, 50), "folds": (2.0, 3), "part": (0.1, 0.25), "width": (220.0, 250)}
+
+    def told(*names: str) -> list[str]:
+        lesson = napkin()
+        for name in names:
+            refusing(lesson, lambda value, least=low[name][1]: value < least, name)
+        values = {**lesson.values, **{name: low[name][0] for name in names}}
+        found = remedies(lesson, values=values)
+        for remedy in found:
+            assert_mends(lesson, values, remedy)
+        return [str(remedy) for remedy in found]
+
+    assert told("turn", "folds", "part") == [
+        "Together: hem turn: 5 cm (2 in); folds: 3; part: 25%.",
+        "Back to values known to be good: hem turn: 10 cm (3 15/16 in); part: 50%; folds: 4.",
+    ]
+    assert told("turn", "folds", "part", "width") == [
+        "Back to values known to be good: width: 40 cm (15 3/4 in); hem turn: 10 cm (3 15/16 in); part: 50%; folds: 4."
+    ]
+
+
 def test_going_back_is_to_the_good_values_given_or_not_offered() -> None:
     lesson = napkin()
     refusing(lesson, lambda turn, folds, part: turn + folds + part < 500, "turn", "folds", "part")

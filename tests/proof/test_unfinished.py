@@ -43,6 +43,21 @@ def test_every_notion_listed_is_used_and_every_notion_used_is_listed() -> None:
     assert len(missing) == 2 and "buttons" in missing[0] and "zip" in missing[1]
 
 
+def test_braces_in_a_notion_are_told_since_nothing_is_filled_in_there() -> None:
+    skirt = lesson("dune_skirt")
+    own = skirt.lesson.notions
+    assert not [finding for finding in prove(skirt) if finding.code == "notion_braces"]
+    braced = replace(skirt, lesson=replace(skirt.lesson, notions=(*own, "zip, {opening_size}", "zip, {opening:inch}")))
+    found = [finding for finding in prove(braced) if finding.code == "notion_braces"]
+    assert [finding.level for finding in found] == ["warning", "warning"]
+    assert "{opening_size}" in found[0].what and "{opening:inch}" in found[1].what and found[0].do
+
+
+def test_a_buttonhole_without_a_button_says_where_a_tie_goes_through() -> None:
+    found = [finding for finding in prove(without(lesson("dune_skirt"), "buttons")) if finding.code == "never_used"]
+    assert any("make.buttons" in finding.do and "leave_open" in finding.do for finding in found)
+
+
 def amounts_of(pattern: Pattern, *notions: str) -> list[str]:
     listed = replace(pattern, lesson=replace(pattern.lesson, notions=("sewing thread", "interfacing", *notions)))
     return [each.what for each in prove(listed) if each.code in ("notion_count", "notion_length")]

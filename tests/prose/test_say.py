@@ -8,6 +8,7 @@ from types import SimpleNamespace
 
 import pytest
 
+from kit.body.body import Body, Measure
 from kit.errors import KitError
 from kit.language import keys, speaking
 from kit.piece.piece import CutPlan, Notch
@@ -315,3 +316,21 @@ def test_times_are_rough():
         "about 75 minutes",
         "about 135 minutes",
     ]
+
+
+def test_ties_of_a_childs_garment_are_minded_at_the_waist_too(wrap):
+    """EN 14682 covers the hood and neck, the waist, lower hems, sleeves and other parts of clothes up to 14 years, tied
+    belts among them (scope as the BSI and the European catalogue publish it); a young child is up to 134 cm (Tukes)."""
+    sewn = wrap.pattern_of([])
+    small = replace(sewn, body=Body("110", (Measure("bust_girth", 590.0), Measure("height", 1100.0))))
+    short = replace(sewn, body=Body("134", (Measure("height", 1340.0),)))
+    for pattern, child in ((sewn, False), (small, True), (short, True)):
+        found = {caution.key: caution.text for caution in cautions(pattern)}
+        assert ("cords_child" in found) is child and ("cords" in found) is not child
+        told = found["cords_child" if child else "cords"]
+        assert all(word in told for word in ("neck", "waist", "EN 14682", "ASTM F1816", "local rules"))
+        assert ("hang below the hem" in told) is child
+    asked = replace(sewn, lesson=replace(sewn.lesson, cautions=("cords_child",)))  # where no measure tells of a child
+    assert {"cords_child"} <= {caution.key for caution in cautions(asked)} and "cords" not in {
+        caution.key for caution in cautions(asked)
+    }

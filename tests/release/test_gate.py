@@ -7,7 +7,7 @@ from dataclasses import replace
 
 import pytest
 
-from kit import Lesson, bodice_block, cm
+from kit import Lesson, bodice_block, cm, open_lesson
 from kit.booklet.handover import Handover, SizeRow
 from kit.booklet.ranged import Ranges
 from kit.errors import KitError
@@ -25,6 +25,7 @@ from kit.release.gate import (
     silent,
     size_reasons,
 )
+from kit.resources import examples
 
 
 def block() -> Handover:
@@ -39,6 +40,25 @@ def test_errors_of_the_proof_are_told_with_their_sizes() -> None:
     assert all(reason.name == "proof" for reason in reasons)
     assert reasons[0].what.startswith("In every size: Front bodice: ") and reasons[0].do
     assert "more like these" in reasons[-1].what  # not all of them one by one
+
+
+def test_notions_listed_in_another_number_or_length_than_the_sewing_uses() -> None:
+    """A warning of the proof, and no release: the skirt is sewn with one button and a zip of 18 cm."""
+    lesson = open_lesson(examples() / "dune_skirt.ipynb")
+    sizes = [lesson.work(body=lesson.sizes[name]) for name in ("W4", "W5")]
+
+    def reasons(*notions: str) -> list[Reason]:
+        listed = [replace(each, lesson=replace(each.lesson, notions=notions)) for each in sizes]
+        return list(proof_reasons(Handover(listed[0], sizes=tuple(listed))))
+
+    rest = ("sewing thread", "interfacing")
+    assert reasons(*rest, "zip, 18 cm", "1 button, 18 mm") == []
+    (two,) = reasons(*rest, "zip, 18 cm", "2 buttons, 18 mm")
+    assert two.name == "notions" and two.what.startswith("In every size: ") and "has 2" in two.what and two.do
+    (zip_,) = reasons(*rest, "zip, 22 cm", "1 button")
+    assert zip_.name == "notions" and "22 cm" in zip_.what
+    (none,) = reasons(*rest, "zip, 18 cm")
+    assert none.name == "notions" and "button" in none.what
 
 
 def test_a_size_that_cannot_be_drafted() -> None:

@@ -30,6 +30,7 @@ from kit.release.release import AskedRelease, Released, release
 from kit.release.start_here import Handed, SizeFiles, start_here
 from kit.release.summary import FORMAT, sums_text
 from tests.booklet.conftest import PNG, lesson_at, markdown
+from tests.forked_kernels import begun_anew
 from tests.unplaced import unplaced
 
 ASKED = AskedRelease(forms="a4,html", size="W4", sizes=("W4", "W5"), allow=("ranges",))
@@ -100,6 +101,7 @@ def test_the_summary_keeps_to_its_schema_and_to_the_files(
     assert listed["pages/pages-a4-sizes.pdf"]["kind"] == "nested" and not listed["pages/pages-a4-sizes.pdf"]["size"]
     assert summary["checks"] == {
         "proof": "passed",
+        "notions": "passed",
         "sizes": "passed",
         "words": "passed",
         "pictures": "passed",
@@ -171,7 +173,8 @@ def test_previews_show_something_and_say_what(made: tuple[Path, Path, Released],
 
 def test_the_same_notebook_gives_the_same_bytes(made: tuple[Path, Path, Released], tmp_path: Path) -> None:
     notebook, out, _ = made
-    release(notebook, tmp_path / "again", ASKED)
+    with begun_anew():
+        release(notebook, tmp_path / "again", ASKED)
     again = contents(tmp_path / "again")
     assert {path for path, data in contents(out).items() if again.get(path) != data} == set()
     one, two = ((folder / "start-here.pdf").stat().st_mtime for folder in (out, tmp_path / "again"))

@@ -28,7 +28,7 @@ from tornado.websocket import websocket_connect
 from kit import KitError
 from kit.room.hub_config import publish
 
-from ..open_room import LESSONKIT, write_small_lesson
+from ..open_room import make_class_copy, write_small_lesson
 
 pytestmark = pytest.mark.slow
 
@@ -113,8 +113,7 @@ def hub(tmp_path_factory: pytest.TempPathFactory) -> Iterator[Hub]:
         pytest.skip("the hub's proxy is not installed: npm install configurable-http-proxy")
     base = tmp_path_factory.mktemp("hub")
     lesson = write_small_lesson(base / "class")
-    subprocess.run([*LESSONKIT, "class-copy", str(lesson)], check=True, capture_output=True, cwd=base)
-    copy = lesson.with_name("tideline_wrap_top_class.ipynb")
+    copy = make_class_copy(lesson)
     port, inner, api = free_ports(3)
     made = Hub(f"http://127.0.0.1:{port}", secrets.token_hex(8), secrets.token_hex(16), base / "hub.log")
     told = CONFIG.format(

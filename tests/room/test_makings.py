@@ -11,7 +11,7 @@ from typing import Any
 import pytest
 
 from kit.room import makings as module
-from kit.room.makings import Makings, Wanted
+from kit.room.makings import AskedMaking, Makings
 
 STUB = """\
 import json, pathlib, sys, time
@@ -64,8 +64,8 @@ def made(told: Told) -> list[tuple[int, tuple[str, ...]]]:
 def test_pages_of_everybody_come_before_booklets(tmp_path: Path) -> None:
     def ask(queue: Makings) -> None:
         for number in (1, 2, 3):
-            queue.want(Wanted(number, {}, "a4", True))
-        queue.want(Wanted(1, {}, "a4", True))  # asked again while it waits: one place
+            queue.want(AskedMaking(number, {}, "a4", True))
+        queue.want(AskedMaking(1, {}, "a4", True))  # asked again while it waits: one place
 
     told = run(tmp_path, ask, lambda told: len(made(told)) == 6)
     both = ("booklet.pdf", "pages-a4.pdf")
@@ -80,8 +80,8 @@ def test_what_runs_and_what_waits_can_be_cancelled(tmp_path: Path) -> None:
 
     def ask(queue: Makings) -> None:
         queues.append(queue)
-        queue.want(Wanted(1, {"ever": True}, "a4", True))
-        queue.want(Wanted(2, {}, "a4", False))
+        queue.want(AskedMaking(1, {"ever": True}, "a4", True))
+        queue.want(AskedMaking(2, {}, "a4", False))
 
     def until(told: Told) -> bool:
         if any(number == 1 and what["state"] == "doing" for number, what in told):
@@ -98,13 +98,13 @@ def test_who_cancels_may_have_pages_made_again_at_once(tmp_path: Path) -> None:
 
     def ask(queue: Makings) -> None:
         queues.append(queue)
-        queue.want(Wanted(1, {"ever": True}, "a4", False))
+        queue.want(AskedMaking(1, {"ever": True}, "a4", False))
 
     def until(told: Told) -> bool:
         if told[-1][1]["state"] == "doing" and not any(what["state"] == "cancelled" for _, what in told):
             queues[0].cancel(1)
             assert not queues[0].under(1)
-            queues[0].want(Wanted(1, {}, "a4", False))
+            queues[0].want(AskedMaking(1, {}, "a4", False))
             assert queues[0].under(1)
         return bool(made(told))
 
@@ -134,7 +134,7 @@ def test_a_making_that_breaks_off_does_not_end_the_queue(tmp_path: Path) -> None
         queue = Makings(Path("lesson.ipynb"), Path("engine.json"), tmp_path, 1)
         queue.told = tell
         for number in (1, 2, 3):
-            queue.want(Wanted(number, {}, "a4", False))
+            queue.want(AskedMaking(number, {}, "a4", False))
         queue.start()
         while not made([each for each in told if each[0] == 3]):
             await asyncio.sleep(0.02)
@@ -150,7 +150,7 @@ def test_a_making_that_fails_takes_its_booklet_along_and_leaves_the_files(tmp_pa
     (tmp_path / "student-1").mkdir()
     (tmp_path / "student-1" / "pages-a4.pdf").write_bytes(b"before")
     told = run(
-        tmp_path, lambda q: q.want(Wanted(1, {"fails": True}, "a4", True)), lambda t: t[-1][1]["state"] == "failed"
+        tmp_path, lambda q: q.want(AskedMaking(1, {"fails": True}, "a4", True)), lambda t: t[-1][1]["state"] == "failed"
     )
     assert told[-1][1]["why"] == "no hem"
     assert (tmp_path / "student-1" / "pages-a4.pdf").read_bytes() == b"before"
@@ -159,7 +159,7 @@ def test_a_making_that_fails_takes_its_booklet_along_and_leaves_the_files(tmp_pa
 def test_what_takes_too_long_is_ended(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
     monkeypatch.setattr(module, "PATIENCE", 2.0)
     told = run(
-        tmp_path, lambda q: q.want(Wanted(1, {"ever": True}, "a4", True)), lambda t: t[-1][1]["state"] == "failed"
+        tmp_path, lambda q: q.want(AskedMaking(1, {"ever": True}, "a4", True)), lambda t: t[-1][1]["state"] == "failed"
     )
     assert told[-1][1]["why"] == ""
 
@@ -167,18 +167,20 @@ def test_what_takes_too_long_is_ended(tmp_path: Path, monkeypatch: pytest.Monkey
 def test_number_and_size_have_limits(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
     monkeypatch.setattr(module, "_LARGEST", 1000)
     told = run(
-        tmp_path, lambda q: q.want(Wanted(1, {"size": 2000}, "a4", False)), lambda t: t[-1][1]["state"] == "refused"
+        tmp_path,
+        lambda q: q.want(AskedMaking(1, {"size": 2000}, "a4", False)),
+        lambda t: t[-1][1]["state"] == "refused",
     )
     assert told[-1][1]["why"] == "large" and not list(tmp_path.rglob("*.pdf"))
 
     def ask(queue: Makings) -> None:
         for _ in range(7):
-            queue.want(Wanted(1, {}, "a4", False))
+            queue.want(AskedMaking(1, {}, "a4", False))
             queue.cancel(1)
 
     told = run(tmp_path, ask, bool)
     states = [what["state"] for _, what in told]
     assert states == ["waiting", "cancelled"] * 6 + ["refused", "cancelled"] and told[-2][1]["why"] == "often"
     monkeypatch.setattr(module, "_LEFT", 1 << 60)
-    told = run(tmp_path, lambda q: q.want(Wanted(2, {}, "a4", False)), lambda t: bool(t))
+    told = run(tmp_path, lambda q: q.want(AskedMaking(2, {}, "a4", False)), lambda t: bool(t))
     assert told[-1][1] == {"state": "refused", "why": "disk"}

@@ -13,6 +13,7 @@ from contextlib import suppress
 from pathlib import Path
 from typing import Any
 
+import nbformat
 import pytest
 
 from kit.room import workers as module
@@ -209,24 +210,57 @@ from kit.page.opened import without_notebook
 without_notebook()
 from kit.body.body import Body
 from kit.room.engine import RoomEngine
-engine = RoomEngine(Path("tideline_wrap_top.ipynb"))
+engine = RoomEngine(Path("NOTEBOOK"))
 fresh = engine.answer('{"do": "draw"}')
 body = {"name": "Kunigunde", "typed": {"bust_girth": "104.2 cm", "waist_girth": "83.1 cm"}}
-told = [json.loads(engine.answer(json.dumps({"do": do, "body": body, "values": {"sleeve_length": 233.0}})))["ok"]
+told = [json.loads(engine.answer(json.dumps({"do": do, "body": body, "values": VALUES})))["ok"]
         for do in ("draw", "prove", "outlines", "body", "write", "mend")]
 gc.collect()
 left = [one.name for one in gc.get_objects() if isinstance(one, Body) and one.name == "Kunigunde"]
-values = [value for value in engine.lesson.values.values() if value == 233.0]
+values = [value for value in engine.lesson.values.values() if value in VALUES.values()]
 print(json.dumps([told, left, values, engine.answer('{"do": "draw"}') == fresh]))
 """
 
 
-def test_nothing_of_whoever_asked_stays_in_the_engine(root: Path) -> None:
-    """No body of theirs is anywhere in the process when the answer is given."""
-    ran = subprocess.run(
-        [sys.executable, "-c", KEPT], cwd=root / "example_notebooks", capture_output=True, text=True, check=True
-    )
-    assert json.loads(ran.stdout.splitlines()[-1]) == [[True] * 6, [], [], True]
+@pytest.mark.parametrize(
+    ("lesson", "slider", "to"),
+    [
+        ("tideline_wrap_top", "sleeve_length", 233.0),
+        ("dune_skirt", "skirt_length", 533.0),
+        ("slack_water_trousers", "leg_ease", 33.0),
+    ],
+)
+def test_nothing_of_whoever_asked_stays_in_the_engine(lesson: str, slider: str, to: float, root: Path) -> None:
+    """No body of theirs is anywhere in the process when the answer is given; each block is asked in a lesson that
+    starts from it."""
+    assert left_behind(root / "example_notebooks", f"{lesson}.ipynb", {slider: to}) == [[True] * 6, [], [], True]
+
+
+@pytest.mark.parametrize(
+    ("block", "slider", "to"),
+    [
+        ("bodice_block", "hip_ease", 133.0),
+        ("darted_bodice_block", "bust_ease", 77.0),
+        ("skirt_block", "skirt_length", 533.0),
+        ("trouser_block", "knee_ease", 133.0),
+        ("with_sleeve(darted_bodice_block)", "cap_ease", 23.0),
+    ],
+)
+def test_nothing_stays_of_whoever_drafts_a_block_itself(block: str, slider: str, to: float, tmp_path: Path) -> None:
+    """A block's own lesson, drafted step by step; the body is not in the process, whatever the slider was set to."""
+    book = nbformat.v4.new_notebook()
+    book.cells = [nbformat.v4.new_code_cell(f"from kit import *\n\nlesson = Lesson.of({block})")]
+    (tmp_path / "sheet.ipynb").write_text(nbformat.writes(book), encoding="utf-8")
+    told, *left = left_behind(tmp_path, "sheet.ipynb", {slider: to})
+    assert told[0] and left == [[], [], True]
+
+
+def left_behind(folder: Path, notebook: str, values: dict[str, float]) -> list[Any]:
+    """Which answers were given, what of the body and the values is left, and whether the lesson is as it was."""
+    code = KEPT.replace("NOTEBOOK", notebook).replace("VALUES", repr(values))
+    ran = subprocess.run([sys.executable, "-c", code], cwd=folder, capture_output=True, text=True, check=True)
+    found: list[Any] = json.loads(ran.stdout.splitlines()[-1])
+    return found
 
 
 def test_outlines_are_the_pieces_as_drafted(root: Path, monkeypatch: pytest.MonkeyPatch) -> None:

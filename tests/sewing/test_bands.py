@@ -12,11 +12,13 @@ from kit.piece.piece import CutPlan, Mark
 from kit.proof.edges import raw_edges
 from kit.proof.seams import seam_lengths
 from kit.prose import sentences
+from kit.sewing.in_work import shown_scenes
 from kit.sewing.order import sew
 from kit.sewing.places import beside, is_ring, without_end
 from kit.sewing.run import Run
 from kit.sewing.sections import bands as shapes
 from kit.units import cm, mm
+from tests.wear.garments import lesson_of
 
 
 def codes(pattern) -> list[str]:
@@ -449,3 +451,153 @@ def test_what_lies_in_a_closed_band():
     assert shapes.band_closed(stitched=False).through(1) == ("inner band", "inner band", "garment")
     assert shapes.sleeve_set().through(0) == ("body", "sleeve")
     assert shapes.gap_closed().through(0) == ("inner", "outer")
+
+
+# ---- caught between two bands; shut in together later ---------------------------------------------------------
+
+
+def both_in_one(t):
+    return t.band.end + t.band.top, t.inner_band.end + t.inner_band.top
+
+
+def collared(garments, long: float, bands=both_in_one):
+    """The jacket with a collar caught between its two bands, its neck edge `long` on a half; how the edges of the
+    `bands` are written."""
+    collar = garments.polygon(
+        "collar",
+        [(0, 0), (long, 0), (long + 15, 60), (0, 50)],
+        {"neck": 10, "end": 10, "outer": 10, "centre": 0},
+        cut=CutPlan(fold="centre"),
+    )
+    under = replace(collar, name="under_collar", title="Under collar")
+
+    def collar_made(t):
+        one, other = t.collar, t.under_collar
+        t.make.seam_to_turn(one.end + one.outer, other.end + other.outer, allowance=1 * cm)
+        t.make.turn_out(one, other, through=[one.neck, other.neck])
+
+    def seam(t):
+        t.make.seam_band(
+            *bands(t),
+            allowance=1 * cm,
+            catching=[t.collar.neck, t.under_collar.neck],
+        )
+
+    steps = [
+        each
+        for name, own in garments.JACKET.steps
+        for each in ([("Collar", collar_made), (name, seam)] if name == "Seam band" else [(name, own)])
+    ]
+    return replace(garments.JACKET, pieces=(*garments.JACKET.pieces, collar, under)).pattern(steps)
+
+
+def test_a_collar_is_caught_between_its_two_bands(garments):
+    pattern = collared(garments, garments.NECK)
+    state, refusals = sew(pattern)
+    assert [each.code for each in refusals] == [] and not raw_edges(pattern, state)
+    assert state.joined(("collar", "right"), ("band", "right"))
+    seam = operation_of(pattern, "Seam band")
+    assert sentences(pattern, seam)[0] == (
+        "Lay the neck edge of the collar and under collar along the top of the band on the right side, raw edges even "
+        "and centres matched, and baste: the seam catches it between the two layers."
+    )
+    assert seam.scenes(pattern)[0].section.plies[1].stuff == "strip"
+
+
+@pytest.mark.parametrize(
+    "bands",
+    [
+        lambda t: ([t.band.end, t.band.top], t.inner_band.end + t.inner_band.top),
+        lambda t: (t.band.end + t.band.top, [t.inner_band.end, t.inner_band.top]),
+        lambda t: ([t.band.end, t.band.top], [t.inner_band.end, t.inner_band.top]),
+    ],
+)
+def test_the_edges_of_both_bands_may_be_written_apart(garments, bands):
+    """What stands between them is the same, and so are the pictures of it, but for how the runs are parted."""
+    pattern, usual = collared(garments, garments.NECK, bands), collared(garments, garments.NECK)
+    assert codes(pattern) == codes(usual) == []
+    for each in (pattern, usual):
+        seam = operation_of(each, "Seam band")
+        assert seam.caught_along(each, Run("collar", ("neck",), "right"), "inner_band").edges == ("top",)
+        for record in each.sewing:
+            assert all(shown_scenes(each, operation) is not None for operation in record.operations)
+
+
+def test_a_collar_of_another_length_is_refused(garments):
+    found = [r for r in sew(collared(garments, garments.NECK - 6))[1] if r.code == "caught_length"]
+    assert [r.piece for r in found] == ["collar", "under_collar"]
+    assert "no edge of the band it is to lie along is as long" in found[0].what
+
+
+def button_band(garments, sewn, *after):
+    """A front with a folded band along its edge, set on while the neck is raw; `after` comes next."""
+    front = garments.rectangle("front", 200, 500, {"hem": 20, "side": 10, "neck": 10, "edge": 10})
+    band = garments.polygon(
+        "band",
+        [(0, 0), (0, 500), (30, 500), (60, 500), (60, 0)],
+        {"outer": 10, "top": 10, "inner_top": 10, "inner": 10, "bottom": 10},
+    )
+
+    def set_on(make, front, band):
+        make.narrow_hem(front.hem, turn=1 * cm)
+        make.set_band(band.outer, front.edge, allowance=1 * cm)
+        make.band_ends(band.bottom, allowance=1 * cm)
+        make.turn_out(band, through=band.inner)
+        make.close_band(band.inner, band.outer, allowance=1 * cm)
+
+    return sewn((front, band), set_on, *after).codes
+
+
+def test_the_upper_end_of_a_button_band_is_shut_in_with_the_neck(garments, sewn):
+    """The band is set on before the collar (common practice, no source); where nothing goes over neck and band in one
+    later, its end stays raw."""
+    assert button_band(garments, sewn) == ["band_end_raw", "band_end_open"]
+
+    def neck(make, front, band):
+        make.staystitch(front.neck)
+        make.edge_finish(band.top + front.neck, band.inner_top)
+
+    def neck_alone(make, front, band):
+        make.edge_finish(front.neck)
+
+    assert button_band(garments, sewn, neck_alone) == ["band_end_raw", "band_end_open"]
+    assert button_band(garments, sewn, neck) == []
+
+
+def test_a_cuff_may_begin_at_a_place_within_the_gathered_wrist(garments):
+    """As at a slit: from there to the seam and from the seam on are together the whole edge as it is drawn up."""
+
+    def parts(t):
+        wrist = t.sleeve.wrist
+        t.make.set_band(
+            t.cuff.lower, [wrist.after(5 * cm), wrist.before(5 * cm)], allowance=1 * cm, overlap=3 * cm, at=t.cuff.end
+        )
+
+    assert codes(changed(garments.JACKET, "Set cuffs", parts)) == codes(garments.JACKET.pattern()) == []
+
+    def less(t):
+        t.make.gather(t.sleeve.wrist, to=15 * cm)
+
+    steps = [(n, {"Gather wrists": less, "Set cuffs": parts}.get(n, own)) for n, own in garments.JACKET.steps]
+    assert codes(garments.JACKET.pattern(steps)) == ["band_length"]
+
+
+def test_a_band_is_shown_where_the_work_is_and_on_the_longest_of_its_edges(garments):
+    """A folded button band is stitched across at its lower end, and a stand is set on the neck, not on the 3 cm of the
+    band's upper end beside it."""
+    pattern = lesson_of("shirt", ()).work()
+    made = {
+        (each.kind, (each.b if each.kind == "set_band" else each.ends)[0].piece): each
+        for record in pattern.sewing
+        for each in record.operations
+        if each.kind in ("set_band", "band_ends")
+    }
+    (scene,) = shown_scenes(pattern, made["band_ends", "band"])
+    front = pattern.piece("front").edge("front_edge").path
+    focus = scene.focus
+    assert focus.piece == "front" and focus.edges == ("front_edge",)
+    middle = front.at(((focus.start or 0.0) + (focus.end or 0.0)) / 2)
+    assert middle.y < front.at(front.length / 2).y  # near the hem
+    scenes = shown_scenes(pattern, made["set_band", "band"])
+    assert {layer.run.piece for scene in scenes for layer in scene.layers} >= {"front", "stand"}
+    assert all(row.run.edges != ("top",) for scene in scenes for row in scene.rows)

@@ -9,7 +9,7 @@ import pytest
 
 from kit.errors import KitError
 from kit.geometry import Arc, Path, Point
-from kit.piece.piece import CutPlan, Mark, Strip
+from kit.piece.piece import CutPlan, Mark, Notch, Strip
 from kit.proof.edges import allowances, raw_edges
 from kit.proof.strip_ends import strip_ends
 from kit.prose import sentences
@@ -472,6 +472,36 @@ def test_a_handle_has_two_ends(sewn, bib):
         sewn(bib, fold, handle(2 * cm, 2 * cm), strips=(strap,))
 
 
+def test_the_ends_of_a_handle_are_told_from_the_nearer_end_where_they_lie_alike(sewn, bib):
+    """Two lengths from one end are measured twice, and the second over the first end of the handle."""
+    strap = Strip("strap", "Strap", 500, 100, 2, finished_width=25)
+
+    def said(one, two):
+        write = lambda make, **p: make.attach_handle(p["strap"], p["panel"].top, at=(one, two), method="caught")  # noqa: E731
+        found = sewn(bib, lambda make, **p: make.fold_strip(p["strap"], ends=0), write, strips=(strap,))
+        return sentences(found.pattern, found.last)[0]
+
+    assert "2 cm (3/4 in) from the centre line and 2 cm (3/4 in) from the side seam" in said(2 * cm, 13 * cm)
+    assert "2 cm (3/4 in) and 12 cm (4 3/4 in) from the centre line" in said(2 * cm, 12 * cm)
+
+
+def test_notches_at_both_ends_of_a_handle_are_told(sewn, bib):
+    """Cut there when the piece was marked, they save measuring once more."""
+    (panel,) = bib
+    strap = Strip("strap", "Strap", 500, 100, 2, finished_width=25)
+
+    def said(*at):
+        notches = tuple(Notch("top", each) for each in at)
+        write = lambda make, **p: make.attach_handle(p["strap"], p["panel"].top, at=(2 * cm, 12 * cm), method="caught")  # noqa: E731
+        fold = lambda make, **p: make.fold_strip(p["strap"], ends=0)  # noqa: E731
+        found = sewn((replace(panel, notches=notches),), fold, write, strips=(strap,))
+        return [sentence.key for sentence in found.last.sentences(found.pattern)]
+
+    assert "attach_handle.notches" in said(20.0, 120.0)
+    assert "attach_handle.notches" not in said(20.0)
+    assert "attach_handle.notches" not in said(20.0, 110.0)
+
+
 # ---- cross-sections: counts worked by hand from the textbook diagrams (common practice, no source) -------------
 
 BY_HAND = {
@@ -542,7 +572,7 @@ def test_a_tie_that_is_caught_is_brought_out_over_the_binding(sewn, bib):
     assert found.codes == []
     keys = [sentence.key for sentence in found.last.sentences(found.pattern)]
     assert keys.index("bind.ties_out") > keys.index("bind.last_machine")
-    first, _, last = found.last.scenes(found.pattern)
+    first, *_, last = found.last.scenes(found.pattern)
     assert any(thing.kind == "caught" for thing in first.things)
     assert last.strip == "tie" and last.rows[0].style == "box" and last.layers[0].bound
 
@@ -550,7 +580,17 @@ def test_a_tie_that_is_caught_is_brought_out_over_the_binding(sewn, bib):
 def test_without_a_tie_nothing_is_brought_out(sewn, bib):
     found = sewn(bib, lambda make, **p: make.bind(p["panel"].top, strip=p["bias"], finished=6 * mm), strips=(BIAS,))
     assert "bind.ties_out" not in [sentence.key for sentence in found.last.sentences(found.pattern)]
-    assert len(found.last.scenes(found.pattern)) == 2
+    assert len(found.last.scenes(found.pattern)) == 3
+
+
+@pytest.mark.parametrize(("last", "faces"), [("machine", ["right", "wrong", "right"]), ("hand", ["right", "wrong"])])
+def test_the_last_row_of_a_binding_is_shown_from_where_it_is_sewn(sewn, bib, last, faces):
+    """In the groove from the right side; a fold is slip-stitched where it lies, on the wrong side (as it is told)."""
+    write = lambda make, **p: make.bind(p["panel"].top, strip=p["bias"], finished=6 * mm, last=last)  # noqa: E731
+    found = sewn(bib, write, strips=(BIAS,))
+    scenes = found.last.scenes(found.pattern)
+    assert [scene.layers[0].up for scene in scenes] == faces
+    assert [bool(scene.rows) for scene in scenes] == [True, *([False] if last == "machine" else []), True]
 
 
 def test_an_edge_that_is_bound_stays_bound_in_later_pictures(sewn, bib):

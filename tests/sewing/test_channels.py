@@ -37,6 +37,8 @@ def bag(garments):
             marks=(
                 Mark("right_slit", "opening", edge="right_side", start=30, end=45, said="right slit"),
                 Mark("left_slit", "opening", edge="left_side", start=high - 45, end=high - 30, said="left slit"),
+                Mark("short_right", "opening", edge="right_side", start=30, end=40, said="short right slit"),
+                Mark("short_left", "opening", edge="left_side", start=high - 40, end=high - 30, said="short left slit"),
                 Mark("long_slit", "opening", edge="right_side", start=30, end=60, said="long slit"),
                 Mark("hole", "point", point=Point(100, -37), said="hole"),
                 Mark("high_hole", "point", point=Point(100, -15), said="high hole"),
@@ -120,6 +122,7 @@ def casing(depth):
 
 LINED = (lining, joined, turned)
 SLITS = outer("right_slit", "left_slit")
+SHORT = outer("short_right", "short_left")
 
 SEWS = {
     "a cord in and out at slits in both side seams": (
@@ -145,6 +148,18 @@ SEWS = {
     "a cord out of a casing at a slit of the seam": (
         (outer("right_slit"), casing(50 * mm), cord("right_slit")),
         "the slit, 30 to 45 mm below the fold, opens into the casing, whose row lies 48 mm below it",
+    ),
+    "an eyelet set while the lining hangs apart": (
+        (outer(), lining, joined, eyelet(), turned, channel(), cord("hole")),
+        "joined at the top, but still wrong side out: the lining is held aside and is not punched",
+    ),
+    "two cords where there is just room for both": (
+        (SHORT, *LINED, channel(depth=12 * mm), cord("short_right"), cord("short_left")),
+        "each takes 5 mm, and 2 mm are left for them to run",
+    ),
+    "one cord in a narrow channel": (
+        (outer("short_right"), *LINED, channel(depth=10 * mm), cord("short_right")),
+        "it takes 5 mm, and 5 mm are left",
     ),
     "a frill above a channel in a deep hem": (
         (eyelet(), outer(), hem(60 * mm), channel(), cord("hole")),
@@ -212,6 +227,21 @@ REFUSED = {
         (eyelet("near_hole"), outer(), *LINED, channel(), cord("near_hole")),
         ["hole_off_channel"],
         "an eyelet 8 mm wide with its middle 3 mm from the row lies in it",
+    ),
+    "an eyelet set once the lining lies under it": (
+        (outer(), *LINED, eyelet(), channel(), cord("hole")),
+        ["eyelet_in_lining"],
+        "turned right side out bag and lining lie on each other: the eyelet clamps both, and no cord gets out between",
+    ),
+    "an eyelet set once the hem lies under it": (
+        (outer(), hem(60 * mm), eyelet(), channel(), cord("hole")),
+        ["eyelet_in_lining"],
+        "37 mm below the edge the hem, 60 mm deep, is a second layer",
+    ),
+    "two cords in a channel for one": (
+        (SHORT, *LINED, channel(depth=10 * mm), cord("short_right"), cord("short_left")),
+        ["cords_no_room"],
+        "two cords of 5 mm and 2 mm to run take 12 mm; in less they twist into each other",
     ),
     "an eyelet set once the rows are sewn": (
         (outer(), *LINED, channel(), eyelet(), cord("hole")),

@@ -12,6 +12,7 @@ from kit.piece.piece import Mark
 from kit.prose import sentences
 from kit.sewing.order import sew
 from kit.sewing.sections import closures as shapes
+from kit.sewing.spans import path_of
 from kit.units import cm, mm
 
 
@@ -77,6 +78,16 @@ def test_a_lapped_zip_is_sewn_under_first_and_over_last(garments):
     )
     assert [line for line, begin in zip(said, begins, strict=True) if not line.startswith(begin)] == []
     assert "close beside the teeth" in said[1] and "over the zip" in said[3]
+
+
+def test_the_row_that_shows_is_drawn_as_it_is_told(garments):
+    """Across below the end of the zip, pivot, and up to the top: it begins on the fold at the lower end."""
+    pattern = changed(garments.SKIRT, "Zip", zip_of(19 * cm))
+    zip = operation_of(pattern, "Zip")
+    (row,) = (row for row in zip.scenes(pattern)[-1].rows if row.ink == "new")
+    fold = path_of(pattern, row.run)
+    assert row.line is not None and fold.distance_to(row.line.start) < 0.5
+    assert row.line.start.y < row.line.end.y and fold.distance_to(row.line.end) == pytest.approx(zip.lap, abs=0.5)
 
 
 def test_a_centred_zip_is_basted_first_and_opened_last(garments):
@@ -268,3 +279,36 @@ def test_a_line_of_marks_is_read_in_lists(garments):
     operation = operation_of(pattern, "Buttons")
     assert operation.count(pattern) == 4
     assert isinstance(garments.JACKET_FRONT.marks[1].path, Path)
+
+
+def test_numbered_marks_in_a_row_are_named_by_the_first_and_the_last(garments, sewn):
+    """Of a pair one half laps over; what is on both halves beside it is told as such, and nothing is worked alike."""
+
+    def holes(*numbers):
+        return tuple(
+            Mark(
+                f"hole_{n}", "buttonhole", path=Path.line(Point(10, 50 * n), Point(31, 50 * n)), said=f"buttonhole {n}"
+            )
+            for n in numbers
+        )
+
+    front = garments.rectangle("front", 200, 400, {"hem": 20, "side": 10, "neck": 10, "edge": 30}, cut=garments.PAIR)
+    cuff = garments.rectangle("cuff", 200, 100, {"lower": 10, "end": 10, "inner": 10, "start": 10}, cut=garments.PAIR)
+    front, cuff = replace(front, marks=holes(1, 2, 3, 4, 6)), replace(cuff, marks=holes(1))
+
+    def work(make, front, cuff):
+        marks = [getattr(front.right, f"hole_{n}") for n in (1, 2, 3, 4, 6)]
+        make.buttonholes(*marks, cuff.hole_1, length=21 * mm)
+
+    def alike(make, front, cuff):
+        make.buttonholes(front.hole_1, front.hole_2, length=21 * mm)
+
+    said = sewn((front, cuff), work).said
+    assert said[1] == (
+        "Mark and work buttonhole 1 to 4 of the right front, buttonhole 6 of the right front and buttonhole 1 of the "
+        "cuff, left and right, 2.1 cm (13/16 in) long, through all layers."
+    )
+    assert not any("alike" in each for each in said)
+    said = sewn((front, cuff), alike).said
+    assert said[1].startswith("Mark and work buttonhole 1 of the front and buttonhole 2 of the front, 2.1 cm")
+    assert said[-1] == "Work the left and the right side alike."

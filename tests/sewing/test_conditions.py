@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from types import SimpleNamespace
 from typing import Any
 
@@ -10,15 +11,19 @@ import pytest
 from kit.diagnostic import measured
 from kit.geometry import Path, Point
 from kit.piece.piece import CutPlan, Edge, Mark, Piece, Strip
+from kit.sewing import rules
 from kit.sewing.joins import Join
 from kit.sewing.marked import Place
 from kit.sewing.outcome import Fact
+from kit.sewing.places import Hanging
 from kit.sewing.reading import CutPieces
 from kit.sewing.rules import (
     Asking,
     Case,
     Closed,
+    Each,
     EndToEnd,
+    EnoughStrips,
     Excess,
     First,
     InsideOut,
@@ -29,7 +34,11 @@ from kit.sewing.rules import (
     Rule,
     Seamed,
     Suits,
+    at_least,
+    at_most,
     broken,
+    deeper_turn,
+    off_by,
     whole,
 )
 from kit.sewing.run import Run
@@ -55,6 +64,20 @@ def doing(**fields: Any) -> Any:
 
 def holds(condition: Any, state: State, operation: Any = None) -> list[bool]:
     return [case.holds for case in condition.cases(operation or doing(), state, CUT)]
+
+
+Places = Callable[..., None]
+
+
+@pytest.fixture
+def places(monkeypatch: pytest.MonkeyPatch) -> Places:
+    """Says what places the messages of a test have, by the ends of their keys; at first none."""
+
+    def have(**names: tuple[str, ...]) -> None:
+        monkeypatch.setattr(rules, "variables", lambda key: names.get(key.removeprefix("sewing_trouble."), ()))
+
+    have()
+    return have
 
 
 def facts(*found: Fact) -> State:
@@ -145,6 +168,62 @@ def test_a_strip_is_made() -> None:
     assert holds(Made("strip"), State(made=("tie",)), strip) == [True]
 
 
+def test_each_run_mark_or_piece_is_tested() -> None:
+    made = doing(pieces=("front", "back"), spot=SPOT)
+    asked: list[Any] = []
+    on_back = Each("edges", lambda operation, state, pattern, run: asked.append(operation) or run.piece == "back")
+    assert holds(on_back, State(), made) == [False, True] and asked == [made, made]
+    assert [case.at for case in Each("spot", lambda *_: 1).cases(made, State(), CUT)] == [SPOT]
+    (front, back) = Each("pieces", lambda made, state, pattern, name: name == "front").cases(made, State(), CUT)
+    assert (front.holds, back.holds, back.at) == (True, False, whole("back"))
+    assert holds(Each("none", lambda *_: False), State()) == []
+
+
+@pytest.mark.parametrize(("before", "now", "enough"), [(0, 2, True), (1, 1, True), (1, 2, False), (2, 1, False)])
+def test_strips_are_used_up(before: int, now: int, enough: bool) -> None:
+    state = State(attached=(("tie", before),))
+    (case,) = EnoughStrips("name", lambda made, pattern: now).cases(doing(name="tie"), state, CUT)
+    assert (case.holds, case.at) == (enough, CUT.strip("tie"))
+    assert {name: value.value for name, value in case.values.items()} == {"count": before + now, "cut": 2}
+
+
+def test_off_by_some_mm() -> None:
+    assert [off_by(HEM, by).holds for by in (-3.0, 0.5, 0.6)] == [True, True, False]
+    assert [off_by(HEM, by, 2.0).holds for by in (2.0, 2.1)] == [True, False]
+    case = off_by(HEM, 7.0, at=12.0, size=5.0)
+    assert (case.at, case.amount, case.values) == (HEM, 7.0, {"at": measured(12.0), "size": measured(5.0)})
+
+
+def test_the_least_and_the_most_of_a_width(places: Places) -> None:
+    places(narrow=("deep",), narrow_do=("least",), wide_do=("most",))
+
+    def against(rule: Rule, **fields: Any) -> list[Any]:
+        return list(broken((rule,), doing(**fields), State(), CUT))
+
+    narrow = at_least("deep", 12.5, "narrow", of="edges", slack=0.1)
+    assert not against(narrow) and not against(narrow, deep=12.4)
+    (told,) = against(narrow, deep=12.0)
+    assert (told.amount, dict(told.says.values)["deep"]) == (0.5, measured(12.0, "allowance"))
+    assert dict(told.can.values) == {"least": measured(12.5, "allowance")}
+    wide = at_most("deep", 10.0, "wide", of="edges", when=lambda made: made.one is SIDE)
+    (told,) = against(wide)
+    assert told.amount == 2.5 and dict(told.can.values) == {"most": measured(10.0, "allowance")}
+    assert not against(wide, one=HEM) and not against(wide, deep=10.0)
+    turn = deeper_turn("edges", "deep", says="casing_turns")
+    assert not against(turn, first=13.0)
+    (told,) = against(turn, first=13.1)
+    assert (told.code, told.says.key) == ("hem_turns", "sewing_trouble.casing_turns")
+    assert told.can.key == "sewing_trouble.do_deepen_second_turn"
+
+
+def test_what_is_caught_hangs_on_every_half() -> None:
+    made = doing(caught=(SIDE, BACK), on=(Run("back", ("top",)),))
+    left, right = ((("front", side, "side"), ("back", "right", "top")) for side in ("left", "right"))
+    assert holds(Hanging("caught", "on"), seams(left), made) == [False, True]
+    assert holds(Hanging("caught", "on"), seams(left, right), made) == [True, True]
+    assert holds(Hanging("none", "on"), seams(left), doing(none=(), on=made.on)) == []
+
+
 def test_end_to_end_told_of_the_last_edge_of_the_run_before() -> None:
     made = doing(edges=(Run("front", ("side", "hem"), "left"), BACK))
     (case,) = EndToEnd("edges").cases(made, State(), CUT)
@@ -186,9 +265,9 @@ def test_the_first_that_breaks_it_or_each() -> None:
         ("all", ["a"]),
     ],
 )
-def test_what_is_not_asked_any_more(ends: Any, codes: list[str]) -> None:
-    rules = [Rule(BOTH_WRONG, "a", ends=ends), Rule(BOTH_WRONG, "b", each=True), Rule(BOTH_WRONG, "c", each=True)]
-    found = broken(rules, doing(), State(), CUT)
+def test_what_is_not_asked_any_more(places: Places, ends: Any, codes: list[str]) -> None:
+    row = [Rule(BOTH_WRONG, "a", ends=ends), Rule(BOTH_WRONG, "b", each=True), Rule(BOTH_WRONG, "c", each=True)]
+    found = broken(row, doing(), State(), CUT)
     assert [each.code for each in found] == codes
     if ends == "run":
         assert [(each.code, each.piece) for each in found] == [("a", "front"), ("b", "back"), ("c", "back")]
@@ -198,10 +277,9 @@ def told(rule: Rule, at: Any, **more: Any) -> Any:
     return rule.told(doing(strip="tie"), CUT, Case(False, at, **more))
 
 
-def test_where_it_is_told() -> None:
-    rule = Rule(
-        BOTH_WRONG, "a", tells=("place", "edge", "piece", "amount", "deep"), do_tells=("piece",), level="warning"
-    )
+def test_where_it_is_told(places: Places) -> None:
+    places(a=("place", "edge", "piece", "amount", "deep"), a_do=("piece",))
+    rule = Rule(BOTH_WRONG, "a", level="warning")
     found = told(rule, HEM, amount=3.0)
     assert (found.code, found.level, found.piece, found.edge, found.at, found.amount) == (
         "a",
@@ -222,16 +300,17 @@ def test_where_it_is_told() -> None:
     assert told(Rule(BOTH_WRONG, "a", says="b", do="c"), HEM).can.key == "sewing_trouble.c"
 
 
-def test_of_one_edge_of_a_mark_of_a_strip_and_of_another_field() -> None:
-    plain = Rule(BOTH_WRONG, "a", tells=())
+def test_of_one_edge_of_a_mark_of_a_strip_and_of_another_field(places: Places) -> None:
+    places(on=("piece",), given=("share",))
+    plain = Rule(BOTH_WRONG, "a")
     assert told(plain, Run("front", ("hem", "side")), edge="side").edge == "side"
     assert (told(plain, SPOT).piece, told(plain, SPOT).edge) == ("back", "side")  # the edge nearest to the mark
     assert (told(plain, whole("back")).piece, told(plain, whole("back")).edge) == ("back", "")
     strip = CUT.strips[0]
     assert (told(plain, strip).piece, told(plain, strip).edge, told(plain, strip).at) == ("", "", "The tie")
-    on = Rule(BOTH_WRONG, "a", tells=("piece",), on="one")
+    on = Rule(BOTH_WRONG, "on", on="one")
     assert (told(on, strip).piece, told(on, strip).edge) == ("front", "side")
     assert dict(told(on, strip).says.values)["piece"].value == "The tie"
     assert (told(on, HEM, edge="hem").edge, told(on, BACK).piece) == ("side", "front")
-    given = Rule(BOTH_WRONG, "a", tells=("share",))
+    given = Rule(BOTH_WRONG, "given")
     assert dict(told(given, HEM, values={"share": measured(7.0)}).says.values)["share"] == measured(7.0)

@@ -97,7 +97,7 @@ CASES = {
         "make.slip_stitch(flap.upper, flap_lining.upper, allowance=1 * cm)",
         {"flap.upper": 10, "flap_lining.upper": 10},
         both("sewn", 120, "flap.upper", "flap_lining.upper"),
-        ("r",),
+        ("rr",),
         (((0, H),),),
     ),
     "seam_band": Sewn(
@@ -186,7 +186,7 @@ CASES = {
         {"pocket.top": 36},
         both("hemmed", 120, "pocket.top"),
         ("r", "w"),  # its ends are stitched right sides together, then it is turned
-        ((), ((28, M),)),
+        (((0, M), (0, M)), ((28, M),)),
     ),
     # ---- facings and bindings
     "attach_facing": Sewn(
@@ -229,8 +229,8 @@ CASES = {
         'make.bind(tote.top, strip=binding, finished=1 * cm, ends="turned")',
         {"tote.top": 0},  # it shuts in the edge as it is cut
         {"tote.top": ("faced", 350)},
-        ("r", "w"),
-        (((10, M),), ((10, M),)),
+        ("r", "w", "r"),  # laid on and sewn; wrapped to the wrong side; from the right side in the groove
+        (((10, M),), (), ((10, M),)),
     ),
     "understitch": Sewn(
         "make.understitch(front_facing.inner, back_facing.inner)",

@@ -176,3 +176,14 @@ def test_layers_cut_alike_have_no_left_half(garments):
     piece = garments.rectangle("flap", 100, 50, {"low": 10, "one": 10, "top": 10, "two": 10}, cut=CutPlan(2, said=True))
     with pytest.raises(KitError, match=r"no left half: its 2 layers are cut alike.*flap.cut\(2, mirrored=True\)"):
         _ = PieceHandle(piece).left
+
+
+def test_edges_and_marks_are_given_by_a_name_put_together_in_code(garments):
+    """As on the bench: front.edge("side"); an edge that bears that very name is meant first."""
+    front = PieceHandle(garments.JACKET_FRONT)
+    assert front.edge("side") == front.side
+    assert [front.right.mark(f"hole_{n}") for n in (1, 2)] == [front.right.hole_1, front.right.hole_2]
+    with pytest.raises(KitError, match="Did you mean 'hole_2'"):
+        front.mark("hole_3")
+    own = garments.rectangle("own", 100, 100, {"edge": 10, "b": 10, "c": 10, "d": 10})
+    assert PieceHandle(own).edge.edges == ("edge",)

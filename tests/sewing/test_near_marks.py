@@ -29,7 +29,7 @@ def shown(long: float, *heights: float) -> tuple[float, float] | None:
     """From where to where of the centre is shown, with a button at each height; None: all of the piece."""
     buttons = [SimpleNamespace(line=Path.line(Point(15, high), Point(25, high))) for high in heights]
     part = _near(pattern(long), Run("front", ("centre",)), buttons)  # type: ignore[arg-type]
-    return None if part is None else (part.start or 0.0, part.end or 0.0)
+    return None if part is None else (part.start or 0.0, long if part.end is None else part.end)
 
 
 @pytest.mark.parametrize(
@@ -42,7 +42,7 @@ def shown(long: float, *heights: float) -> tuple[float, float] | None:
         (1000.0, (20.0,), (0.0, 65.0)),
         (1000.0, (990.0,), (945.0, 1000.0)),
         (180.0, (90.0,), (45.0, 135.0)),  # as long as the part four times half: the shortest edge shown in part
-        (179.9, (90.0,), None),
+        (179.9, (90.0,), (0.0, 179.9)),  # the end of a band: all of the end, and not all of the band
         (1000.0, (), None),
     ],
 )

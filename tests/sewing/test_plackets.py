@@ -17,6 +17,7 @@ from kit.piece.piece import Mark, Piece, Strip
 from kit.piece.slit import slit_of
 from kit.proof import prove
 from kit.proof.slits import drawn
+from kit.sewing.in_work import shown_scenes
 from kit.sewing.sections import plackets as shapes
 from kit.units import cm, mm
 
@@ -147,9 +148,12 @@ def test_the_row_runs_in_to_the_end_and_back(garments, sewn):
     into, back = done.last.rows_round(done.pattern)
     assert into.end == back.start == Point(150, 80)
     assert {round(into.start.x), round(back.end.x)} == {144, 156}
-    first, last = done.last.scenes(done.pattern)
+    first, *between, last = done.last.scenes(done.pattern)
     assert [thing.kind for thing in first.things] == ["cut"] and [thing.kind for thing in last.things] == ["binding"]
-    assert len(first.rows) == 2
+    (row,) = first.rows  # one row, in and out again
+    assert row.line.length == pytest.approx(into.length + back.length)
+    assert [scene.shape.placket for scene in between] == ["laid", "covering", "slant"]
+    assert {scene.shape.slit for scene in between} == {90.0}, "from the cut edge, its allowance of 10 mm with it"
 
 
 def test_every_raw_edge_of_it_is_shut_in():
@@ -245,11 +249,32 @@ def test_a_tower_is_sewn_in_this_order(garments, sewn):
     assert [word for word, line in zip(order, said, strict=True) if word not in line] == []
     box = done.last.rows_round(done.pattern)
     assert [round(line.length) for line in box] == [80, 8, 80]
-    _, _, over = done.last.scenes(done.pattern)
+    over = done.last.scenes(done.pattern)[-1]
     (drawn_tower,) = over.things
     # 25 mm wide when folded, from the wrist to 15 mm beyond the end of the slit, its row across at that end.
     assert (drawn_tower.kind, drawn_tower.width, drawn_tower.line.length) == ("tower", 25.0, pytest.approx(95.0))
-    assert {round(p.y) for p in (over.rows[-1].line.start, over.rows[-1].line.end)} == {80}
+    (row,) = over.rows
+    assert {round(p.y) for p in (row.line.curves[-1].start, row.line.curves[-1].end)} == {80}
+    assert row.line.start.y == 0.0
+
+
+def test_the_strip_lies_under_one_side_and_the_tower_over_the_other(garments, sewn):
+    """By hand: a box of 8 mm round a slit at x = 150, seams of 6 mm, a strip 30 mm wide that is 9 mm when made, a tower
+    of 50 mm."""
+    done = sewn((sleeve(garments), tower(garments)), towered, strips=(cut(90),))
+    _, box, under, folded, sewn_on, last = done.last.scenes(done.pattern)
+    assert [row.line.length for row in box.rows] == [pytest.approx(168.0)]
+    seam = under.rows[-1].line
+    assert {round(p.x) for p in (seam.start, seam.end)} == {146}
+    (strip,) = (thing for thing in under.things if thing.kind == "binding")
+    assert (strip.line.start.x - 15.0, strip.line.start.x + 15.0) == (pytest.approx(122.0), pytest.approx(152.0))
+    (strip,) = (thing for thing in folded.things if thing.kind == "binding")
+    assert (strip.line.start.x - 4.5, strip.line.start.x + 4.5) == (pytest.approx(145.0), pytest.approx(154.0))
+    (laid,) = (thing for thing in sewn_on.things if thing.kind == "tower")
+    x0, y0, x1, y1 = laid.line.bounds()
+    assert (x0, x1, y0, y1) == (pytest.approx(148.0), pytest.approx(204.0), pytest.approx(0.0), pytest.approx(110.0))
+    (made,) = last.things
+    assert (made.line.start.x - 12.5, made.line.start.x + 12.5) == (pytest.approx(130.0), pytest.approx(155.0))
 
 
 def test_the_tower_is_a_piece_of_its_own(garments, sewn):
@@ -267,3 +292,13 @@ def test_the_tower_covers_the_strip():
     assert section.through(0) == ("tower", "left") and section.through(2) == ("strip", "right")
     assert section.through(1) == ("left", "tower", "tower") and section.through(3) == ("right", "strip", "strip")
     assert section.at(3.0) == ("strip", "strip", "tower", "tower")
+
+
+@pytest.mark.parametrize("at", [12.0, 110.0, 208.0])
+def test_a_bound_slit_near_the_end_of_its_edge_is_shown(garments, sewn, at):
+    """The basting across it ends with the edge, which is 22 cm long."""
+    piece = sleeve(garments, slit((at, 0.0), (at, LONG)))
+    found = sewn((piece,), bound, strips=(cut(),))
+    assert found.codes == []
+    (basted,) = [row for scene in shown_scenes(found.pattern, found.last) for row in scene.rows if row.style == "baste"]
+    assert (basted.run.start, basted.run.end) == pytest.approx((max(at - 15.0, 0.0), min(at + 15.0, 220.0)))

@@ -5,6 +5,7 @@ from __future__ import annotations
 
 import inspect
 import pickle
+import re
 from dataclasses import fields
 from functools import cache
 from pathlib import Path
@@ -16,6 +17,7 @@ from fluent.syntax import ast as fluent
 from fluent.syntax.visitor import Visitor
 
 from kit.errors import KitError
+from kit.language import variables
 from kit.sewing.fields import reads_of
 from kit.sewing.operation import Operation
 from kit.sewing.operations import KINDS
@@ -49,6 +51,7 @@ def messages() -> dict[str, set[str]]:
 
 EVERY = {name: (*kind.rules, *(rule for stage in kind.stages for rule in stage.rules)) for name, kind in KINDS.items()}
 """The rules of each kind, those of its stages with them."""
+SOURCES = "".join(path.read_text("utf-8") for path in Path(inspect.getfile(Rule)).parent.rglob("*.py"))
 RULES = [pytest.param(KINDS[name], rule, id=f"{name}-{rule.code}") for name, row in EVERY.items() for rule in row]
 
 
@@ -59,10 +62,12 @@ def test_there_are_rules() -> None:
 @pytest.mark.parametrize(("kind", "rule"), RULES)
 def test_a_rule_has_its_two_messages_and_fills_their_places(kind: type[Operation], rule: Rule) -> None:
     known = messages()
-    says = rule.says or rule.code
-    do = rule.do or f"{says}_do"
+    says, do = (key.removeprefix("sewing_trouble.") for key in rule.keys)
     assert says in known and do in known
-    assert (known[says], known[do]) == (set(rule.tells), set(rule.do_tells))
+    assert (known[says], known[do]) == tuple(set(variables(key)) for key in rule.keys)
+    filled = {"place", "edge", "piece", "amount", *dir(kind), *(each.name for each in fields(kind))}
+    for name in (known[says] | known[do]) - filled:  # a value of its case, written there
+        assert f'"{name}"' in SOURCES or re.search(rf"\b(off_by|_longer)\(.*\b{name}=", SOURCES), name
 
 
 @pytest.mark.parametrize(("kind", "rule"), RULES)

@@ -5,30 +5,59 @@ from __future__ import annotations
 
 import os
 import re
+import shutil
 import subprocess
 import sys
+import tomllib
+from contextlib import suppress
 from pathlib import Path
 
 import jedi
 import pytest
 
 HERE = Path(__file__).resolve().parent
-CONFIG = """
-[mypy]
-strict = True
-python_version = 3.11
-[mypy-kit.*]
-follow_imports = silent
+STRICT = """
+[mypy-kit]
+implicit_reexport = False
+[mypy-mistakes,sample_lesson]
+check_untyped_defs = True
+disallow_any_generics = True
+disallow_incomplete_defs = True
+disallow_subclassing_any = True
+disallow_untyped_calls = True
+disallow_untyped_decorators = True
+disallow_untyped_defs = True
+extra_checks = True
+implicit_reexport = False
+strict_equality = True
+warn_return_any = True
+warn_unused_ignores = True
 """
+"""What `strict` asks of a lesson, and of what it imports from the kit."""
 _FLAGGED = re.compile(r"^.*?(?P<file>\w+\.py):(?P<line>\d+): error: (?P<text>.*)  \[(?P<code>[\w-]+)\]$")
 _MARK = re.compile(r"# ! (?P<code>[\w-]+): .+$")
 
 
+def as_checked(root: Path) -> str:
+    """How the kit itself is checked (pyproject.toml), for its modules: mypy takes over what it knows of a module where
+    it is asked the same of it."""
+    told = tomllib.loads((root / "pyproject.toml").read_text(encoding="utf-8"))["tool"]["mypy"]
+    lines = ["[mypy]", *(f"{name} = {value}" for name, value in told.items() if name not in ("files", "overrides"))]
+    for other in told["overrides"]:
+        lines.append(f"[mypy-{','.join(other['module'])}]")
+        lines += [f"{name} = {value}" for name, value in other.items() if name != "module"]
+    return "\n".join(lines)
+
+
 @pytest.fixture(scope="module")
 def flagged(tmp_path_factory: pytest.TempPathFactory, root: Path) -> dict[str, dict[int, list[str]]]:
-    """What mypy says, strictly, of the two lessons beside this file: file -> line -> codes."""
+    """What mypy says, strictly, of the two lessons beside this file: file -> line -> codes. What a check of the kit has
+    left of its modules is used, a copy of it."""
     folder = tmp_path_factory.mktemp("mypy")
-    (folder / "mypy.ini").write_text(CONFIG, encoding="utf-8")
+    (folder / "mypy.ini").write_text(as_checked(root) + STRICT, encoding="utf-8")
+    if (root / ".mypy_cache").is_dir():
+        with suppress(OSError, shutil.Error):  # it may be written this very moment, and then is partly known
+            shutil.copytree(root / ".mypy_cache", folder / "cache")
     answer = subprocess.run(
         [sys.executable, "-m", "mypy", "--config-file", str(folder / "mypy.ini"), "--cache-dir", str(folder / "cache")]
         + ["--no-error-summary", "--no-pretty", str(HERE / "mistakes.py"), str(HERE / "sample_lesson.py")],

@@ -1,5 +1,5 @@
-"""The garments of `data/garments.toml` and `data/moved.toml`: each the text of an example lesson's notebook, or of a
-short lesson in `lessons/`, with a small change, worked."""
+"""The garments of `data/garments.toml`, `moved.toml`, `cut_on.toml` and `newer.toml`: each the text of an example
+lesson's notebook, or of a short lesson in `lessons/`, with a small change, worked."""
 
 from __future__ import annotations
 
@@ -36,7 +36,7 @@ class Labelled(NamedTuple):
 
 def labelled() -> Iterator[Labelled]:
     numbers: Counter[str] = Counter()
-    for file in ("garments.toml", "moved.toml"):
+    for file in ("garments.toml", "moved.toml", "cut_on.toml", "newer.toml"):
         data: Mapping[str, list[dict[str, Any]]] = tomllib.loads((HERE / "data" / file).read_text(encoding="utf-8"))
         for base, rows in data.items():
             for row in rows:

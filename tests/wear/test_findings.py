@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from dataclasses import replace
 
 import pytest
 
@@ -11,6 +12,7 @@ from kit.proof import prove
 from kit.proof.causes import parameters_of
 from kit.proof.mending import remedies
 from kit.sewing.order import sew
+from kit.units import Length, cm
 from kit.wear.worn import worn
 from tests.wear.garments import labelled, lesson_of
 
@@ -76,3 +78,24 @@ def test_the_panel_can_mark_the_values_it_depends_on() -> None:
     assert "zip_length" in parameters_of(finding, lesson.work(), lesson.entries, names)
     (wide,) = [each for each in told("tunic-5") if each.code == "no_way_on"]
     assert (wide.piece, wide.edge) == ("front", "side")
+
+
+@pytest.mark.parametrize("name", ["lengthen_above_waist", "shorten_above_waist"])
+@pytest.mark.parametrize("amount", [2 * cm, 3.5 * cm])
+def test_a_wrap_made_for_a_longer_or_shorter_body_is_held_against_that_body(name: str, amount: Length) -> None:
+    """A woman longer from shoulder to waist than her size has the pattern lengthened by that: what lies on her is her
+    own front. The same length added without such a change still stands away (the next test)."""
+    lesson = lesson_of("harbour_jacket", ())
+    lesson.change(**{name: amount})
+    pattern = lesson.work()
+    assert not [each for each in worn(pattern, sew(pattern)[0]) if each.code in ("wrap_gapes", "wrap_pulls")]
+
+
+def test_a_front_longer_than_the_body_it_is_worn_on_stands_away() -> None:
+    lesson = lesson_of("harbour_jacket", ())
+    lesson.change(lengthen_above_waist=3 * cm)
+    pattern = lesson.work()
+    unsaid = tuple(each for each in pattern.values if each.name != "lengthen_above_waist")
+    pattern = replace(pattern, values=unsaid)
+    (found,) = [each for each in worn(pattern, sew(pattern)[0]) if each.code == "wrap_gapes"]
+    assert found.amount == pytest.approx(30.0, abs=3.0)

@@ -14,11 +14,11 @@ from kit.proof import prove
 from kit.sewing.order import sew
 from kit.wear.worn import worn
 from tests.body.bdims import some_women
+from tests.example import GARMENTS as EXAMPLES
 from tests.wear.garments import labelled, lesson_of
 
 GARMENTS = tuple(labelled())
 BASES = tuple(dict.fromkeys(garment.base for garment in GARMENTS))
-EXAMPLES = ("dune_skirt", "tideline_wrap_top", "neap_tide_wrap", "harbour_jacket", "ferry_tote", "lantern_bag")
 
 
 def told(base: str, changes=(), body: Body | None = None) -> list[Diagnostic]:

@@ -7,10 +7,10 @@ import pytest
 from kit.language import speaking
 from kit.sewing.order import sew
 from kit.wear.worn import why_untried, worn
+from tests.example import GARMENTS
 from tests.wear.garments import lesson_of
 
 SMALL = ('neck_half", 10 * cm', 'neck_half", 7 * cm')
-EXAMPLES = ("dune_skirt", "tideline_wrap_top", "neap_tide_wrap", "harbour_jacket", "ferry_tote", "lantern_bag")
 
 
 def told(*changes: tuple[str, str], base: str = "child_tabard"):
@@ -57,4 +57,4 @@ def test_why_it_was_not_tried_on_is_said_in_a_line() -> None:
     )
     said = why(line)
     assert "back waist length" in said and "armscye depth" in said and "\n" not in said
-    assert [base for base in EXAMPLES if why(base=base)] == []
+    assert [base for base in GARMENTS if why(base=base)] == []

@@ -28,8 +28,11 @@ REASONS = {
         "names, words and arguments written in a step; bounds, and values that follow, written as functions; "
         "measurements of the lesson's own; steps, exercises, presets and fittings of the author",
     ),
-    "live": (39, "calls in a cell, answers to exercises, options of a class"),
-    "page": (21, "building a page: its folder, its core, options, and what of a lesson cannot be in it"),
+    "live": (42, "calls in a cell, answers to exercises, options of a class"),
+    "page": (
+        30,
+        "building a page: its folder, core and compiled packages, options, and what of a lesson cannot be in it",
+    ),
     "pages_cli.py": (2, "options of whoever prints the pages"),
     "paper": (1, "a fault of the DXF writer itself"),
     "picture": (1, "a fault of a pen itself"),
@@ -41,7 +44,7 @@ REASONS = {
     "release": (8, "options of whoever makes a release, and its folder"),
     "resources.py": (1, "an installation that lacks files"),
     "room": (20, "options of whoever serves a class or runs its hub, and what the teacher's machine lacks"),
-    "roster": (10, "a table of bodies, options and workers of whoever makes the sets"),
+    "roster": (11, "a table of bodies, options and workers of whoever makes the sets"),
     "scratch.py": (1, "the computer refuses a folder to whoever builds"),
     "sewing": (82, "runs, their parts and landmarks, marks, strips and words written in a sewing step"),
     "units.py": (4, "a bare number in code"),

@@ -23,10 +23,9 @@ from kit.lesson.lesson import Lesson
 from kit.lesson.working import work
 from kit.proof import prove
 from kit.units import inch, mm, parse
-from tests.example import EXAMPLE
+from tests.example import EXAMPLE, GARMENTS
 from tests.pseudo import escaped, pseudo
 
-LESSONS = ("tideline_wrap_top", "ferry_tote", "dune_skirt", "harbour_jacket")
 BLOCKS = (
     kit.bodice_block,
     kit.darted_bodice_block,
@@ -193,7 +192,7 @@ def seen(found: Iterator[Diagnostic], allowed: set[str]) -> tuple[set[str], list
     return keys, sorted(set(strays))
 
 
-@pytest.mark.parametrize("name", LESSONS)
+@pytest.mark.parametrize("name", GARMENTS)
 def test_no_slider_and_no_body_brings_a_refusal_in_english(name: str) -> None:
     allowed = own_words(lesson(name))
     with pseudo():

@@ -144,6 +144,16 @@ class Canvas(anywidget.AnyWidget):
         _open.discard(self)
         super().close()
 
+    @property
+    def place(self) -> tuple[str, str, int]:
+        """Kind, key and number of the picture on show; ("", "", 0) for the whole draft."""
+        return ("draft", self.step, 1) if self.step else ("", "", 0)
+
+    def go(self, place: tuple[str, str, int]) -> None:
+        """Show the drafting step at `place`; the whole draft for any other."""
+        kind, key, _ = place
+        self.step = key if kind == "draft" and any(key == name for name, _ in self.steps) else ""
+
     # ---- what people do -----------------------------------------------------------------------------------
 
     def _heard(self, _: Any, content: Any, buffers: Any) -> None:
@@ -197,6 +207,7 @@ class Canvas(anywidget.AnyWidget):
                 self._own = True
                 try:
                     lesson.change(**{name: Length(exact) if parameter.kind == "length" else exact})
+                    followers(lesson).hand(lesson, pattern)
                 finally:
                     self._own = False
                 self.pattern = pattern

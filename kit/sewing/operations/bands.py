@@ -12,26 +12,57 @@ from collections.abc import Collection
 from typing import NamedTuple
 
 from kit.piece.piece import Piece
+from kit.sewing.caught import caught_on
 from kit.sewing.curves import Bend, needs_scissors, tightest
 from kit.sewing.drawn import fits
+from kit.sewing.hanging import beside_run
 from kit.sewing.operations.joined import in_rows
 from kit.sewing.operations.trimming import STAYSTITCH, clipped, spacing
 from kit.sewing.operations.turned import SeamToTurn
 from kit.sewing.outcome import Hung
-from kit.sewing.places import alike_of, facts_of, hanging, is_ring, part, raw_beside, sewn_length
+from kit.sewing.places import all_raw_beside, part, sewn_over
 from kit.sewing.reaching import Beyond, at_end, corner, overlap, shorter
+from kit.sewing.scenes import Shows
+from kit.sewing.section import caught as caught_between
 from kit.sewing.section import superimposed
 from kit.sewing.sections import bands as section
+from kit.sewing.stretching import across
 from kit.sewing.vocabulary import *
 
+CAUGHT_AGREES = 2.0
+"""mm by which a collar caught between two bands may differ from the edge it lies along."""
+_SMALL = 0.35  # share of the longest run below which another is too small to show the work on
 _MEET = 1.0  # mm within which a marked line meets the end of a band
 
 # ---- its ends -------------------------------------------------------------------------------------------------
 
 
+def along_of(made: SeamBand, pattern: Cut, caught: Run) -> Run | None:
+    """The edge of the outer band that a caught edge lies along: the one as long as it is."""
+    size = sewn_length(pattern, (caught,)) / len(sides_of(pattern, caught))
+    edges = [replace(run, edges=(name,)) for run in made.a if run.start is None for name in run.edges]
+    found = [(abs(sewn_length(pattern, (run,)) / len(sides_of(pattern, run)) - size), run) for run in edges]
+    off, run = min(found, key=lambda each: each[0], default=(CAUGHT_AGREES + 1.0, None))
+    return run if off <= CAUGHT_AGREES else None
+
+
+def _fits_between(made: SeamBand, state: State, pattern: Cut) -> Iterable[Case]:
+    """What is caught between the two bands is as long as the edge it lies along."""
+    for run in made.catching:
+        yield Case(along_of(made, pattern, run) is not None, run, amount=sewn_length(pattern, (run,)))
+
+
+def _caught_between(made: SeamBand, pattern: Cut) -> Iterator[Sentence]:
+    """How what is caught is laid between the two bands."""
+    if made.catching:
+        on = along_of(made, pattern, made.catching[0]) or made.a[0]
+        yield Sentence("seam_band.catch", {"caught": (made.catching, "place"), "on": ((on,), "place")})
+
+
 @operation
 class SeamBand(SeamToTurn):
-    """Seam outer and inner band along their upper edges and ends. `overlap` beyond the garment at the end `at`.
+    """Seam outer and inner band along their upper edges and ends. `overlap` beyond the garment at the end `at`;
+    `catching` are edges of a collar, made and turned, that lie between the two.
 
     Example::
 
@@ -39,19 +70,52 @@ class SeamBand(SeamToTurn):
     """
 
     kind = "seam_band"
+    says: ClassVar[Keys] = (_caught_between, *SeamToTurn.says)
     why = ("why", "seam_to_turn.why")
-    rules = (*SeamToTurn.rules, whole_edges("a"))
+    joined = (("catching", "a"),)
+    rules = (*SeamToTurn.rules, whole_edges("a"), Rule(Asking(_fits_between), "caught_length", each=True))
 
-    a: tuple[Run, ...] = meets("b", argument="outer", fills={"edge": "edge"})
-    b: tuple[Run, ...] = meets("a", argument="inner")
+    a: tuple[Run, ...] = meets("b", argument="outer", takes="allowance", fills={"edge": "edge"})
+    b: tuple[Run, ...] = meets("a", argument="inner", takes="allowance")
     gap: tuple[float, float] | None = fixed(None)
     ease: float = fixed(0.0)
     overlap: float = overlap()
     at: Beyond | None = at_end()
+    catching: tuple[Run, ...] = row(by_name=True, default=(), closes="sewn", takes="allowance")
 
     @classmethod
     def made(cls, asked: Asked) -> SeamBand:
         return cls(**asked.read | {"extra": corner(asked)})
+
+    @property
+    def pieces(self) -> tuple[str, ...]:
+        return tuple(dict.fromkeys(run.piece for run in self.a + self.b + self.extra))
+
+    def caught_along(self, pattern: Cut, caught: Run, piece: str) -> Run | None:
+        """The edge of one of the two bands that a caught edge lies along."""
+        on = along_of(self, pattern, caught)
+        if on is None or on.piece == piece:
+            return on
+        row, others = ([(run, edge) for run in runs for edge in run.edges] for runs in (self.a, self.b))
+        at = next((n for n, (run, edge) in enumerate(row) if (run.piece, edge) == (on.piece, on.edges[0])), len(others))
+        if len(row) != len(others) or at == len(others) or others[at][0].piece != piece:
+            return None
+        run, edge = others[at]
+        return replace(run, edges=(edge,))
+
+    def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
+        """With a collar between the two, turned out already, its edges even with theirs."""
+        (laid,) = super().scenes(pattern)
+        if not self.catching:
+            return (laid,)
+        below, above = laid.layers
+        on = self.caught_along(pattern, self.catching[0], below.run.piece)
+        found = [below, above]
+        if on is not None:
+            collar = shown(pattern, self.catching[0], below.run.side)
+            on = replace(on, side=below.run.side)
+            found.insert(1, Layer(collar, up="right", on=on, how="together"))
+        return (replace(laid, layers=tuple(found), section=caught_between("main", "facing")),)
 
 
 @operation
@@ -69,18 +133,18 @@ class BandEnds(Operation):
     seam_class = "1"
     tools = ("machine", "pins", "iron", "scissors")
     says = (
-        lambda band, pattern: band.told(("fold_marked" if band.off_the_middle(pattern) else "fold",), pattern),
-        lambda band, pattern: band.told(("sew_set" if band.is_set(pattern) else "sew",), pattern),
+        lambda band, pattern: "fold_marked" if band.off_the_middle(pattern) else "fold",
+        lambda band, pattern: "sew_set" if band.is_set(pattern) else "sew",
         Say("extra", lambda band: bool(band.extra)),
         Say("trim", lambda band: band.trim),
         alike_of("ends"),
     )
-    why = ("why",)
     gives = (Of("end_stitched", "ends"),)
+    changes = (Brings("inside_out", lambda band, pattern: tuple(dict.fromkeys(run.piece for run in band.ends))),)
     wanted = (Of("turned_out", "ends", each="piece"),)
     rules = (
         whole_edges("ends"),
-        Rule(Of("turned_out", "ends", each="piece"), "turned_already", holds=False, tells=("piece",), each=True),
+        Rule(Of("turned_out", "ends", each="piece"), "turned_already", holds=False, each=True),
     )
 
     ends: tuple[Run, ...] = runs(closes="sewn", takes="allowance", fills={"pieces": "piece", "edge": "edge"})
@@ -97,19 +161,17 @@ class BandEnds(Operation):
         pieces = {run.piece for run in self.ends}
         return any(fact[0] == "band_set" and fact[1] in pieces for fact in state_before(pattern, self).facts)
 
-    def effect(self, pattern: Cut) -> Effect:
-        pieces = tuple(dict.fromkeys(run.piece for run in self.ends))
-        return replace(super().effect(pattern), inside_out=pieces)
-
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
         fold = self._fold(pattern)
         ends = [run for run in self.ends if self.at is not None and run.edges == self.at.at.edges] or self.ends
         first = shown(pattern, ends[0])
         seen = [_above(pattern, shown(pattern, run, first.side), fold) for run in self.runs()]
         rows = [Row(run) for run in seen if run is not None and run.piece == first.piece]
+        ties = caught_on(pattern, self, tuple(run for run in self.ends if run.piece == first.piece))
+        show: Shows = {"focus": first, "section": section.band_end(), "things": ties}
         if fold is None:
-            return (laid(first, *rows, up="wrong", focus=first, section=section.band_end()),)
-        return (folded_over(first, fold, *rows, up="right", focus=first, section=section.band_end()),)
+            return (laid(first, *rows, up="wrong", **show),)
+        return (folded_over(first, fold, *rows, up="right", **show),)
 
     def off_the_middle(self, pattern: Cut) -> bool:
         """Whether the band is marked to be folded elsewhere than where its long edges meet."""
@@ -220,24 +282,46 @@ def _laid_on(made: SetBand, pattern: Cut) -> Iterator[Sentence]:
         yield from made.told(("match_ring" if is_ring(state, pattern, made.a) else f"match{raw}",), pattern)
 
 
+def _fullness(made: SetBand, pattern: Cut) -> str:
+    """How a longer edge comes to the band: pinned in, or the band pulled to it in cloth that stretches, unless threads
+    have drawn the edge in by then."""
+    state = state_before(pattern, made)
+    threads = any(
+        state.touches((what, *fact[1:]))
+        for what in ("eased", "gathered")
+        for fact in facts_of(pattern, made.b, "eased")
+    )
+    if made.ease <= 0:
+        return ""
+    return "pull" if across(pattern) and not threads else "ease"
+
+
 def _raw_end(made: SetBand, state: State, pattern: Cut) -> Iterable[Case]:
-    """The garment's edge ends at finished lines."""
-    raw = raw_beside(state, pattern, made.b) if in_rows(made, state, pattern, "b") else None
-    return () if raw is None else (Case(False, raw),)
+    """The garment's edge ends at finished lines: at edges that are closed, or caught in this seam, or that are closed
+    later together with the end of the band, as a collar goes over the neck and the upper end of a button band."""
+    caught = {(run.piece, name) for run in made.catching for name in run.edges}
+    for raw in all_raw_beside(state, pattern, made.b) if in_rows(made, state, pattern, "b") else ():
+        if (raw.piece, raw.edges[0]) not in caught and not sewn_over(pattern, made.entire, raw, made.a):
+            return (Case(False, raw),)
+    return ()
 
 
-def _hanging(made: SetBand, state: State, pattern: Cut) -> Iterable[Case]:
-    return hanging(state, pattern, made.catching, made.b)
+def _to_show(pattern: Cut, runs: tuple[Run, ...]) -> Run:
+    """The run that a picture shows: the last one, unless it is but a small part of the row, as the end of a button band
+    beside a neck; then the longest."""
+    sizes = [run_length(pattern, run) for run in runs]
+    return runs[-1] if sizes[-1] > _SMALL * max(sizes) else runs[sizes.index(max(sizes))]
 
 
-CAUGHT = Rule(Asking(_hanging), "caught_loose", says="caught_loose_in_seam", do="caught_loose_do", each=True)
+CAUGHT = Rule(Hanging("catching", "b"), "caught_loose", says="caught_loose_in_seam", do="caught_loose_do", each=True)
 
 
 @operation
 class SetBand(Operation):
     """Sew the lower edge of a band to a garment's edge. `overlap` reaches beyond it at the band's end `at`; `ease`
-    is how much longer the garment's edge is in all; `catching` are facing ends sewn into the seam with it. What steps
-    of their own do is left out here: `clip=False`, `grade=False`, `press="later"`.
+    is how much longer the garment's edge is in all (ribbing is pulled to it, by up to half of the lesson's `stretch`);
+    `catching` are facing ends sewn into the seam with it. What steps of their own do is left out here: `clip=False`,
+    `grade=False`, `press="later"`.
 
     Example::
 
@@ -254,16 +338,21 @@ class SetBand(Operation):
         Say("catch", lambda band: band.catching),
         "pin",
         _laid_on,
-        Say("ease", lambda band: band.ease > 0),
+        _fullness,
         "sew",
         Say("trim", lambda band: band.grade),
-        lambda band, pattern: band.told(("clip",) if band.clip and band.shaped(pattern) else (), pattern),
+        lambda band, pattern: "clip" if band.clip and band.shaped(pattern) else "",
         Say("press", lambda band: band.press == "band"),
-        lambda band, pattern: (Sentence("press_later", {}),) if band.press == "later" else (),
+        PRESS_LATER,
         alike_of("a"),
     )
-    why = ("why",)
+    work = Work(8.0, 15.0, of="a")
+    joined = (("a", "b"),)
     gives = (Of("band_set", "a"),)
+    changes = (
+        Brings("hung", lambda band, pattern: (Hung(band.a, band.b),)),
+        Brings("unpressed", lambda band, pattern: band.a + band.b if band.press == "later" else ()),
+    )
     wanted = (Of("band_closed", "a"),)
     rules = (whole_edges("a"), in_a_row("b"), Rule(Asking(_raw_end), "band_end_raw"), CAUGHT, *fits("band_length"))
 
@@ -292,24 +381,18 @@ class SetBand(Operation):
         """Whether the band's own edge is a curve."""
         return any(_curved(pattern, self.a, self.allowance, way) for way in ("in", "out"))
 
-    def effect(self, pattern: Cut) -> Effect:
-        found = replace(super().effect(pattern), hung=(Hung(self.a, self.b),))
-        return replace(found, unpressed=self.a + self.b) if self.press == "later" else found
-
-    @property
-    def joins(self) -> tuple[tuple[Run, Run], ...]:
-        return tuple((one, other) for one in self.a for other in self.b)
-
-    def minutes(self, pattern: Cut) -> float:
-        return 8.0 + 15.0 * sewn_length(pattern, self.a) / 1000
-
     def _section(self) -> Section:
         if self.press == "band":
             return section.band_set(bool(self.catching))
         return section.band_laid_on_facing() if self.catching else superimposed("main", "facing")
 
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
-        band, garment = shown(pattern, self.a[-1]), shown(pattern, self.b[-1])
-        found = [clipped(pattern, cut.along[0], cut.apart, cut.curve == cut.along) for cut in _snipped(self, pattern)]
+        band, garment = shown(pattern, self.a[-1]), shown(pattern, _to_show(pattern, self.b))
+        found = [
+            clipped(pattern, _to_show(pattern, cut.along[::-1]), cut.apart, cut.curve == cut.along)
+            for cut in _snipped(self, pattern)
+        ]
         layers = self._section()
-        return (*found, together(garment, band, Row(garment), pins=(garment,), section=layers))
+        band = beside_run(pattern, band, self.b, garment)
+        laid = together(garment, band, Row(garment), pins=(garment,), section=layers)
+        return (*found, replace(laid, layers=(laid.layers[0], replace(laid.layers[1], spread=True))))

@@ -10,10 +10,8 @@ from kit.sewing.vocabulary import *
 def _comes_out(loop: BeltLoop, state: State, pattern: Cut) -> Iterable[Case]:
     """It comes out as long as the strip is meant to be."""
     strip, left = pattern.strip(loop.name), loop.length(pattern)
-    meant = strip.finished_length
-    if meant:
-        values = {"length": measured(strip.length), "left": measured(left), "finished_length": measured(meant)}
-        yield Case(abs(left - meant) <= 0.5, strip, amount=abs(left - meant), values=values)
+    if meant := strip.finished_length:
+        yield off_by(strip, abs(left - meant), length=strip.length, left=left, finished_length=meant)
 
 
 def _seam_sewn(loop: BeltLoop, state: State, pattern: Cut) -> Iterable[Case]:
@@ -42,6 +40,7 @@ class BeltLoop(OnRun):
     """
 
     kind = "belt_loop"
+    why = ()
     says = ("turn", "place", "sew")
     also = (
         Also("length", lambda loop, pattern: loop.length(pattern), "length"),
@@ -50,7 +49,7 @@ class BeltLoop(OnRun):
     rules = (
         *ATTACHED,
         ON_THE_RUN,
-        Rule(Asking(_comes_out), "strip_length", tells=("length", "ends", "left", "finished_length")),
+        Rule(Asking(_comes_out), "strip_length"),
         Rule(Asking(_seam_sewn), "loop_before_seam", do="do_sew_seam_first", on="seam"),
         Rule(Asking(_over_opening), "loop_over_opening", on="seam"),
     )

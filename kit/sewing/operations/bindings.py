@@ -3,12 +3,11 @@
 from __future__ import annotations
 
 from kit.piece.strips import binding
-from kit.sewing.base import over_the_fold
 from kit.sewing.before import state_after
 from kit.sewing.caught import caught_on, strips_caught
 from kit.sewing.pieced import joining, pieced
-from kit.sewing.places import around, closed_at, free_ends, inside, sewn_length
-from kit.sewing.reading import read_whole, read_word
+from kit.sewing.places import closed_at
+from kit.sewing.reading import read_whole
 from kit.sewing.sections import bindings as section
 from kit.sewing.state import EdgeKey
 from kit.sewing.stretching import BENDS, across
@@ -37,12 +36,6 @@ def _count(given: Any, asked: Asked, name: str) -> int:
     return number
 
 
-def _enough(made: EdgeStrip, state: State, pattern: Cut) -> Iterator[Case]:
-    cut, number = pattern.strip(made.name), state.count(made.name) + made.count
-    values = {"count": Value(number, "count"), "cut": Value(cut.count, "count")}
-    yield Case(number <= cut.count, cut, values=values)
-
-
 def _wide_enough(made: EdgeStrip, state: State, pattern: Cut) -> Iterator[Case]:
     cut, needed = pattern.strip(made.name), made.cut_width()
     off = cut.width - needed
@@ -52,8 +45,7 @@ def _wide_enough(made: EdgeStrip, state: State, pattern: Cut) -> Iterator[Case]:
 
 def _long_enough(made: EdgeStrip, state: State, pattern: Cut) -> Iterator[Case]:
     cut, needed = pattern.strip(made.name), made.needed(pattern)
-    values = {"length": measured(cut.length), "needed": measured(needed)}
-    yield Case(cut.length >= needed - 0.5, cut, amount=needed - cut.length, values=values)
+    yield off_by(cut, needed - cut.length, length=cut.length, needed=needed)
 
 
 def _bends(made: EdgeStrip, state: State, pattern: Cut) -> Iterator[Case]:
@@ -73,19 +65,13 @@ def _caught_at(before: State, late: State, end: EdgeKey, at: float) -> bool:
     return not closed_at(before, end, at) and any(done.how != "finished" for done in closed_at(late, end, at))
 
 
-def _ended(made: EdgeStrip, pattern: Cut) -> Iterable[Sentence]:
-    """What is done with its ends."""
-    return made.told((f"bind.ends_{made.ending(pattern)}",), pattern)
-
-
 def _ties_out(made: EdgeStrip, pattern: Cut) -> Iterable[Sentence]:
     """Ends of ties that the strip has caught lie inwards, and are brought out over it."""
     caught = strips_caught(pattern, made, made.edges)
     return tuple(Sentence("bind.ties_out", {"strip": (name, "strip")}) for name in caught)
 
 
-def _matched(made: EdgeStrip, pattern: Cut) -> Iterable[Sentence]:
-    return (Sentence("match_seams", {}),) if len(made.edges) > 1 else ()
+_MATCHED = Say(Sentence("match_seams", {}), lambda made: len(made.edges) > 1)
 
 
 def _both_halves(made: EdgeStrip, pattern: Cut) -> Iterable[Sentence]:
@@ -101,26 +87,24 @@ class EdgeStrip(Operation):
     tools = ("machine", "pins", "iron", "scissors")
     crosses = True
     also = (Also("turned", TURNED_END),)
+    work = Work(10.0, 20.0, of="edges")
+    changes: ClassVar[Changes] = (
+        Brings("made", lambda bound, pattern: (bound.name,)),
+        Brings("attached", lambda bound, pattern: {bound.name: bound.count}),
+    )
     rules = (
         in_a_row("edges"),
-        Rule(Asking(_enough), "too_few_strips", says="too_few_strips_bound", tells=("count", "cut")),
-        Rule(Asking(_wide_enough), "binding_width", tells=("width", "finished", "cut_width")),
-        Rule(Asking(_long_enough), "binding_short", says="binding_short_edge", tells=("length", "needed"), on="edges"),
-        Rule(Asking(_bends), "binding_not_bias", tells=("place", "piece")),
+        Rule(EnoughStrips("name", lambda made, _: made.count), "too_few_strips", says="too_few_strips_bound"),
+        Rule(Asking(_wide_enough), "binding_width"),
+        Rule(Asking(_long_enough), "binding_short", says="binding_short_edge", on="edges"),
+        Rule(Asking(_bends), "binding_not_bias"),
     )
 
     edges: tuple[Run, ...] = runs(closes="faced", takes="allowance", becomes="faced")
-    name: str = strip(by_name=True, argument="strip", fills={"strip": "strip"})
+    name: str = strip(by_name=True, argument="strip", fills={"strip": "strip"}, uses="count")
     finished: float = width(most=40.0, said="finished width")
     ends: str = read_by(_ends, f"Literal[{', '.join(map(repr, ENDS))}] | None", default=None, held="")
     count: int = read_by(_count, "int", default=1, held=1)
-
-    @property
-    def uses(self) -> Uses:
-        return replace(super().uses, strips={self.name: self.count})
-
-    def effect(self, pattern: Cut) -> Effect:
-        return replace(super().effect(pattern), made=(self.name,), attached={self.name: self.count})
 
     def cut_width(self) -> float:
         """mm the strip must be cut wide."""
@@ -158,9 +142,6 @@ class EdgeStrip(Operation):
         more = 2 * TURNED_END if self.ending(pattern) in ("turned", "ring") else 0.0
         return sewn_length(pattern, self.edges) / self.count + more
 
-    def minutes(self, pattern: Cut) -> float:
-        return 10.0 + 20.0 * sewn_length(pattern, self.edges) / 1000
-
 
 def _strip_at(pattern: Cut, run: Run, depth: float, wide: float) -> tuple[Thing, ...]:
     """The strip as it is drawn: its middle `depth` mm inside the run."""
@@ -190,7 +171,15 @@ class Bind(EdgeStrip):
     stages = (
         Stage(
             "first",
-            (Say("trim", lambda bind: bind.trim > 0), pieced, "fold{doubled}", "pin", _ended, _matched, "sew"),
+            (
+                Say("trim", lambda bind: bind.trim > 0),
+                pieced,
+                "fold{doubled}",
+                "pin",
+                "bind.ends_{ending}",
+                _MATCHED,
+                "sew",
+            ),
             closes={"edges": ""},
             joins=True,
         ),
@@ -198,6 +187,7 @@ class Bind(EdgeStrip):
     )
     lastly = (_both_halves,)
     why = ("why", Say("why_double", lambda bind: bind.double))
+    changes = (Brings("bound", lambda bind, pattern: tuple(Bound(run, bind.finished) for run in bind.edges)),)
 
     edges: tuple[Run, ...] = runs(closes="faced", takes="trim", becomes="faced")
     double: bool = flag(default=False)
@@ -212,9 +202,6 @@ class Bind(EdgeStrip):
     def cut_width(self) -> float:
         return binding(self.finished, self.double)
 
-    def effect(self, pattern: Cut) -> Effect:
-        return replace(super().effect(pattern), bound=tuple(Bound(run, self.finished) for run in self.edges))
-
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
         run = shown(pattern, self.edges[0])
         wide, last = self.finished, Row(run, inset=self.finished, style="hand" if self.last == "hand" else "machine")
@@ -226,10 +213,12 @@ class Bind(EdgeStrip):
         ends = () if tie is None else caught_on(pattern, self, (run,))
         rows = tuple(Row(half, inset=wide, goes_on=half is not run) for half in whole)
         lasts = tuple(replace(last, run=half, goes_on=half is not run) for half in whole)
+        over = laid(run, up="wrong", things=wrapped, focus=part)
         found = (
             *joining(self, pattern, "first"),
             laid(run, *rows, things=(*ends, *laid_on), pins=(run,), focus=part, section=first, stage="first"),
-            laid(run, *lasts, up="wrong", things=wrapped, focus=part, section=bound),
+            *((over,) if self.last == "machine" else ()),  # its last row is sewn from the right side, in the groove
+            laid(run, *lasts, up=self._last_from, things=wrapped, focus=part, section=bound),
         )
         if tie is None:
             return found
@@ -237,6 +226,11 @@ class Bind(EdgeStrip):
         box = Row(place, inset=wide / 2, style="box")
         cloth = Layer(run, bound=tuple((half, wide) for half in whole))
         return (*found, Scene((cloth,), (box,), focus=place, strip=name))
+
+    @property
+    def _last_from(self) -> Face:
+        """The side from which the last row is sewn: the groove is seen on the right side, the fold on the wrong one."""
+        return "right" if self.last == "machine" else "wrong"
 
     def _tied(self, pattern: Cut) -> tuple[tuple[Run, str], ...]:
         """Where the ends of ties lie that it catches on the edge its pictures show, and the names of their strips."""
@@ -278,7 +272,7 @@ class BiasFacing(EdgeStrip):
     stages = (
         Stage(
             "first",
-            (pieced, "fold", "pin", _ended, _matched, "sew"),
+            (pieced, "fold", "pin", "bind.ends_{ending}", _MATCHED, "sew"),
             closes={"edges": ""},
             joins=True,
             gives=(Of("strip_seam", "name", each="piece", size="allowance"),),
@@ -290,7 +284,6 @@ class BiasFacing(EdgeStrip):
         ),
     )
     lastly = (_both_halves,)
-    why = ("why",)
 
     allowance: float = width(default=6 * mm)
     trim: bool = flag(default=True)

@@ -4,8 +4,6 @@ from __future__ import annotations
 
 from kit.geometry import Point, Vector
 from kit.sewing.fields import places as marked
-from kit.sewing.mark_spot import ground, halves, nearest, spot
-from kit.sewing.scene import Face, ThingKind
 from kit.sewing.sections import closures as section
 from kit.sewing.vocabulary import *
 
@@ -50,33 +48,35 @@ def early(what: str) -> tuple[Rule, Rule]:
     """The rules that all layers lie at a mark before it is worked."""
     band, edge = "worked_before_band", "worked_at_raw_edge"
     return (
-        Rule(First(_layers_missing, "band"), f"{what}_early", says=band, tells=("piece", "place")),
-        Rule(First(_layers_missing, "edge"), f"{what}_early", says=edge, tells=("edge", "place")),
+        Rule(First(_layers_missing, "band"), f"{what}_early", says=band),
+        Rule(First(_layers_missing, "edge"), f"{what}_early", says=edge),
     )
 
 
 _BESIDE = 45.0
 """mm of the edge shown on either side of what is worked beside it."""
 _FEW = 0.4  # share of the edge from which on the whole piece is shown
+_ROW = 12.0
+"""How many times as long as what is worked a row of it is, from which on one of them is shown again, large."""
 
 
 def _near(pattern: Cut, run: Run, things: Iterable[Thing]) -> Run | None:
     """The part of the edge beside what is worked; None where that is most of it, and all of the piece is shown."""
     path = path_of(pattern, run)
     spots = [path.nearest(at) for thing in things for at in (thing.line.start, thing.line.end)]
-    if not spots or path.length < 4 * _BESIDE or max(spots) - min(spots) > _FEW * path.length:
+    if not spots or max(spots) - min(spots) > max(_FEW * path.length, _BESIDE):
         return None
+    if path.length < 4 * _BESIDE:  # an end: all of it
+        return run
     low, high = max(min(spots) - _BESIDE, 0.0), min(max(spots) + _BESIDE, path.length)
     return replace(run, start=low, end=high) if high - low < path.length - 1.0 else run
 
 
 @operation
 class OnMarks(Operation):
-    """Base: something worked or sewn on at marks, on every half they are meant on. `work` is how long it takes, minutes
-    for setting up and for each; `notion` what is used up one by one; `thing` and `across` (mm) how it is drawn."""
+    """Base: something worked or sewn on at marks, on every half they are meant on. `thing` and `across` (mm) are how it
+    is drawn."""
 
-    work: ClassVar[tuple[float, float]]
-    notion: ClassVar[str] = ""
     thing: ClassVar[ThingKind] = "button"
 
     places: tuple[Place, ...] = marked()
@@ -89,27 +89,52 @@ class OnMarks(Operation):
         """How many that makes."""
         return len(place_facts(pattern, self.places, ""))
 
-    def notion_amounts(self, pattern: Cut) -> dict[str, tuple[float, str]]:
-        return {self.notion: (self.count(pattern), "count")} if self.notion else {}
-
-    def minutes(self, pattern: Cut) -> float:
-        return self.work[0] + self.work[1] * self.count(pattern)
-
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
-        return (self._on(pattern, self.places, self.thing),)
+        return self._on(pattern, self.places, self.thing)
 
-    def _on(self, pattern: Cut, places: tuple[Place, ...], kind: ThingKind, up: Face = "right") -> Scene:
-        """The piece of the first of some marks, with what is worked at those of them that lie on its half."""
-        base = ground(pattern, places[0])
-        run = replace(base, side=base.side or sides_of(pattern, base)[-1])
-        things = []
+    def _on(self, pattern: Cut, places: tuple[Place, ...], kind: ThingKind, up: Face = "right") -> tuple[Scene, ...]:
+        """Each piece and half on which some marks lie, with all that is worked there; and the first of a long row once
+        more, so near that its stitches can be told."""
+        found: list[Scene] = []
+        near: Scene | None = None
+        for run, here in self._grounds(pattern, places):
+            things = []
+            for place in here:
+                at = spot(pattern, place)
+                assert at is not None
+                line = place.mark.path if place.mark.path is not None else self._lying(pattern, place, at, kind)
+                things.append(Thing(kind, run, line, 3.0 if kind == "buttonhole" else self.across))
+            found.append(self._with(pattern, run, things, up))
+            if near is None and self._in_a_row(things):
+                near = self._with(pattern, run, things[:1], up)
+                found.append(near)
+        return tuple(found)
+
+    def _with(self, pattern: Cut, run: Run, things: Iterable[Thing], up: Face) -> Scene:
+        things = tuple(things)
+        return Scene(layers=(Layer(run, up=up),), things=things, focus=_near(pattern, run, things))
+
+    def _grounds(self, pattern: Cut, places: tuple[Place, ...]) -> list[tuple[Run, list[Place]]]:
+        """The piece of some marks, on the half that is shown of each, with the marks that lie there; a mark that is
+        meant on both halves is shown on the half of one before it, if there is any."""
+        found: list[tuple[Run, list[Place]]] = []
         for place in places:
-            at = spot(pattern, place)
-            if place.piece != run.piece or place.side not in (None, run.side) or at is None:
+            base = ground(pattern, place)
+            if spot(pattern, place) is None:
                 continue
-            line = place.mark.path if place.mark.path is not None else self._lying(pattern, place, at, kind)
-            things.append(Thing(kind, run, line, 3.0 if kind == "buttonhole" else self.across))
-        return Scene(layers=(Layer(run, up=up),), things=tuple(things), focus=_near(pattern, run, things))
+            same = next(
+                (each for each in found if each[0].piece == base.piece and base.side in (None, each[0].side)), None
+            )
+            if same is None:
+                found.append((replace(base, side=base.side or sides_of(pattern, base)[-1]), [place]))
+            else:
+                same[1].append(place)
+        return found
+
+    def _in_a_row(self, things: Iterable[Thing]) -> bool:
+        """Whether so many lie so far apart that one of them is hardly seen where all are."""
+        spots = [thing.line.start for thing in things]
+        return any(spots[0].distance(other) > _ROW * self.across for other in spots)
 
     def _lying(self, pattern: Cut, place: Place, at: Point, kind: ThingKind) -> Path:
         """How a thing lies whose mark is a point: a hook towards the nearest edge, a bar along it."""
@@ -131,6 +156,9 @@ def _as_marked(buttonholes: Buttonholes, state: State, pattern: Cut) -> Iterator
 
 
 def _both_halves(made: OnMarks, pattern: Cut) -> tuple[Sentence, ...]:
+    """That both halves are worked alike, where all is: of some alone the places tell it."""
+    if any(place.side for place in made.places):
+        return ()
     return both_sides(pattern, [ground(pattern, place) for place in made.places if place.side is None])
 
 
@@ -151,12 +179,8 @@ class Buttonholes(OnMarks):
     says = ("try", "work", "cut", _both_halves)
     gives = (Of("buttonhole", "places"), Of("buttonhole_length", "places", size="length"))
     wanted = (Of("buttoned", "places"),)
-    rules = (
-        once("buttonhole"),
-        *early("buttonhole"),
-        Rule(Asking(_as_marked), "buttonhole_size", tells=("place", "length", "worked"), each=True),
-    )
-    work = (10.0, 4.0)
+    rules = (once("buttonhole"), *early("buttonhole"), Rule(Asking(_as_marked), "buttonhole_size", each=True))
+    work = Work(10.0, each=4.0, of="places")
 
     length: float = width(most=WIDEST + 10.0, fills="length")
 
@@ -178,8 +202,10 @@ class Buttonholes(OnMarks):
         return (Sentence("buttonholes.why", {"thick": (THICK, "allowance")}),)
 
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
-        (scene,) = super().scenes(pattern)
-        return (replace(scene, section=section.buttonholed()),)
+        """The stitches are told beside the first that is seen from near."""
+        scenes = super().scenes(pattern)
+        near = min(range(len(scenes)), key=lambda n: len(scenes[n].things))
+        return tuple(replace(s, section=section.buttonholed()) if n == near else s for n, s in enumerate(scenes))
 
 
 def _unfit(buttons: Buttons, state: State, pattern: Cut) -> Iterator[tuple[str, Case]]:
@@ -207,14 +233,13 @@ class Buttons(OnMarks):
         make.buttons(front.right.button_1, size=18 * mm, holes=front.left.hole_1)
     """
 
-    kind = notion = "buttons"
-    stitch_type = ""
+    kind = "buttons"
     cautions = ("small_parts",)
     tools = ("hand_needle", "pins")
     notions = ("thread", "buttons")
     says = (
         Say("find", lambda buttons: buttons.holes),
-        lambda buttons, pattern: buttons.told(("one" if buttons.count(pattern) == 1 else "sew",), pattern),
+        lambda buttons, pattern: "one" if buttons.count(pattern) == 1 else "sew",
         Say("shank", lambda buttons: buttons.shank),
     )
     why = (Say("why", lambda buttons: buttons.shank),)
@@ -224,12 +249,13 @@ class Buttons(OnMarks):
         once("button"),
         Rule(Of("buttonhole", "places"), "button_on_hole", holds=False),
         *early("button"),
-        Rule(as_many("holes"), "buttons_and_holes", tells=("number", "wanted"), when=lambda buttons: buttons.holes),
-        Rule(Of("buttonhole", "holes"), "no_buttonhole", tells=(), on="places"),
-        Rule(First(_unfit, "wide"), "button_wide", tells=("size", "sizes"), do_tells=("more",)),
-        Rule(First(_unfit, "small"), "button_slips", tells=("size", "sizes")),
+        Rule(as_many("holes"), "buttons_and_holes", when=lambda buttons: buttons.holes),
+        Rule(Of("buttonhole", "holes"), "no_buttonhole", on="places"),
+        Rule(First(_unfit, "wide"), "button_wide"),
+        Rule(First(_unfit, "small"), "button_slips"),
     )
-    work = (4.0, 5.0)
+    work = Work(4.0, each=5.0, of="places")
+    amounts = (("buttons", "count", "count"),)
 
     size: float = width(most=WIDEST)
     holes: tuple[Place, ...] = marked(by_name=True, default=())

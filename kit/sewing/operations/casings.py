@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from kit.sewing.fields import part
 from kit.sewing.operations.hems import clipped
-from kit.sewing.places import closed_but, in_two_rows, sewn_length
 from kit.sewing.sections import bindings as section
 from kit.sewing.vocabulary import *
 
@@ -18,9 +17,15 @@ def in_its_edges(casing: Any, state: State, pattern: Cut) -> Iterator[Case]:
         yield Case(all((casing.gap.piece, edge) in covered for edge in casing.gap.edges), casing.gap)
 
 
-def holds_gap(run: Run, gap: Run) -> bool:
-    """Whether a gap lies on just the edges of a run."""
-    return (run.piece, run.edges) == (gap.piece, gap.edges) and run.side in (None, gap.side)
+def gap_shown(made: Any, pattern: Cut) -> tuple[Run, tuple[float, float] | None]:
+    """The edge that a picture shows, the one that is left open if any is, and from where to where it is, mm along."""
+    first, at = shown(pattern, made.edges[0]), made.gap
+    if at is None:
+        return first, None
+    just = (run for run in made.edges if (run.piece, run.edges) == (at.piece, at.edges) and run.side in (None, at.side))
+    run = next((shown(pattern, each, at.side) for each in just), first)
+    gap = shown(pattern, at, run.side)
+    return run, (gap.start or 0.0, run_length(pattern, replace(gap, start=None)) if gap.end is None else gap.end)
 
 
 @operation
@@ -36,15 +41,7 @@ class Casing(Operation):
     seam_class = "6.03.01"
     tools = ("machine", "pins", "iron")
     crosses = True
-    says = (
-        clipped,
-        "first",
-        "second",
-        Say("sew", lambda casing: casing.gap is None),
-        Say("sew_gap", lambda casing: casing.gap is not None),
-        in_two_rows("edges"),
-    )
-    why = ("why",)
+    says = (clipped, "first", "second", Say("sew", lambda casing: casing.gap is None, "sew_gap"), in_two_rows("edges"))
     also = (
         Also("total", lambda casing, pattern: casing.first + casing.depth),
         Also("row", EDGE),
@@ -52,39 +49,27 @@ class Casing(Operation):
     )
     gives = (Of("casing", "edges"), Of("casing_depth", "edges", size="depth"))
     wanted = (Of("threaded", "edges"),)
+    changes = (Brings("turned", lambda made, pattern: tuple(Turned(run, made.depth, made.row) for run in made.edges)),)
     rules = (
         in_a_row("edges"),
-        Rule(
-            Excess(lambda casing: casing.first - casing.depth, of="edges", slack=0.5),
-            "hem_turns",
-            says="casing_turns",
-            do="do_deepen_second_turn",
-            tells=(),
-        ),
+        deeper_turn("edges", "depth", says="casing_turns"),
         Rule(Asking(in_its_edges), "gap_elsewhere"),
     )
 
     edges: tuple[Run, ...] = runs(takes=("first", "depth"))
     first: float = width(default=10 * mm, said="first turn", fills="part")
     depth: float = width(most=DEEPEST_HEM, fills={"second": "part"})
-    gap: Run | None = part(by_name=True, default=None, fills={"where": "place"})
-
-    def runs(self) -> tuple[Run, ...]:
-        return self.edges
+    gap: Run | None = part(by_name=True, default=None, fills={"where": "place"}, touched=False)
 
     def closes(self, pattern: Cut) -> tuple[Closing, ...]:
         return closed_but(pattern, self.edges, (self.gap,) if self.gap else (), "hemmed")
 
-    def effect(self, pattern: Cut) -> Effect:
-        row = max(self.depth - EDGE, self.depth / 2)
-        return replace(super().effect(pattern), turned=tuple(Turned(run, self.depth, row) for run in self.edges))
+    @property
+    def row(self) -> float:
+        """mm from the fold to the row."""
+        return max(self.depth - EDGE, self.depth / 2)
 
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
-        run, gap = shown(pattern, self.edges[0]), None
-        if self.gap is not None:  # the picture is of the edge that is left open
-            side = self.gap.side
-            run = next((shown(pattern, each, side) for each in self.edges if holds_gap(each, self.gap)), run)
-            part = shown(pattern, self.gap, run.side)
-            gap = (part.start or 0.0, run_length(pattern, replace(part, start=None)) if part.end is None else part.end)
-        row = Row(run, inset=max(self.depth - EDGE, self.depth / 2), gap=gap)
+        run, gap = gap_shown(self, pattern)
+        row = Row(run, inset=self.row, gap=gap)
         return (turned_up(run, self.depth, row, section=section.casing()),)

@@ -6,10 +6,8 @@ from __future__ import annotations
 import math
 
 from kit.sewing.fields import part
-from kit.sewing.operations.casings import holds_gap, in_its_edges
+from kit.sewing.operations.casings import gap_shown, in_its_edges
 from kit.sewing.operations.turned import right_side_out
-from kit.sewing.places import in_two_rows, sewn_length
-from kit.sewing.rules import Pressed
 from kit.sewing.sections import bindings as section
 from kit.sewing.vocabulary import *
 
@@ -46,10 +44,9 @@ def _faced(state: State, pattern: Cut, run: Run) -> bool:
     return all(map(state.holds, facts_of(pattern, (run,), "faced")))
 
 
-def _two_layers(made: Channel, state: State, pattern: Cut) -> Iterator[Case]:
+def _two_layers(made: Channel, state: State, pattern: Cut, run: Run) -> bool:
     """A lining, a facing or a hem lies under the edge."""
-    for run in made.edges:
-        yield Case(_faced(state, pattern, run) or _hem(state, run) > 0, run)
+    return _faced(state, pattern, run) or _hem(state, run) > 0
 
 
 def _caught(made: Channel, state: State, pattern: Cut) -> Iterator[Case]:
@@ -77,15 +74,8 @@ class Channel(Operation):
     kind = "channel"
     tools = ("machine", "pins", "chalk")
     crosses = True
-    work = (6.0, 12.0)
-    says = (
-        "mark",
-        "first",
-        Say("second", lambda channel: channel.gap is None),
-        Say("second_gap", lambda channel: channel.gap is not None),
-        in_two_rows("edges"),
-    )
-    why = ("why",)
+    work = Work(6.0, 12.0)
+    says = ("mark", "first", Say("second", lambda channel: channel.gap is None, "second_gap"), in_two_rows("edges"))
     also = (
         Also("total", lambda channel, pattern: channel.far),
         Also("gap", lambda channel, pattern: sewn_length(pattern, (channel.gap,)) if channel.gap else 0.0, "length"),
@@ -100,50 +90,26 @@ class Channel(Operation):
     rules = (
         in_a_row("edges"),
         right_side_out("edges"),
-        Rule(
-            Of("casing", "edges"),
-            "channel_twice",
-            holds=False,
-            do="do_take_one_operation_out",
-            ends="all",
-        ),
-        Rule(Asking(_two_layers), "channel_one_layer", each=True, ends="run"),
+        Rule(Of("casing", "edges"), "channel_twice", holds=False, do="do_take_one_operation_out", ends="all"),
+        Rule(Each("edges", _two_layers), "channel_one_layer", each=True, ends="run"),
         Rule(Pressed("edges"), "topstitched_unpressed", each=True),
-        Rule(
-            Excess(
-                lambda channel: NARROWEST - channel.depth,
-                of="edges",
-                slack=0.01,
-                values={"least": measured(NARROWEST, "allowance")},
-            ),
-            "channel_shallow",
-            tells=("depth",),
-            do_tells=("least",),
-        ),
-        Rule(Asking(_caught), "channel_beyond", tells=("far", "place", "reach")),
+        at_least("depth", NARROWEST, "channel_shallow", of="edges", slack=0.01),
+        Rule(Asking(_caught), "channel_beyond"),
         Rule(Asking(in_its_edges), "gap_elsewhere"),
     )
 
     edges: tuple[Run, ...] = runs()
     distance: float = width(default=30 * mm, most=DEEPEST_HEM, fills="part")
     depth: float = width(most=DEEPEST_HEM, fills="part")
-    gap: Run | None = part(by_name=True, default=None, fills={"where": "place"})
+    gap: Run | None = part(by_name=True, default=None, fills={"where": "place"}, touched=False)
 
     @property
     def far(self) -> float:
         """mm from the edge to the second row."""
         return self.distance + self.depth
 
-    def runs(self) -> tuple[Run, ...]:
-        return self.edges
-
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
-        run, gap = shown(pattern, self.edges[0]), None
-        if self.gap is not None:  # the picture is of the edge that is left open
-            at = self.gap
-            run = next((shown(pattern, each, at.side) for each in self.edges if holds_gap(each, at)), run)
-            part = shown(pattern, at, run.side)
-            gap = (part.start or 0.0, run_length(pattern, replace(part, start=None)) if part.end is None else part.end)
+        run, gap = gap_shown(self, pattern)
         rows = (Row(run, inset=self.distance), Row(run, inset=self.far, gap=gap))
         hemmed = not _faced(state_before(pattern, self), pattern, run)
         return (laid(run, *rows, section=section.channel(hemmed=hemmed)),)

@@ -6,10 +6,8 @@ from itertools import combinations
 
 from kit.sewing.operations.bands import SeamBand, SetBand, marked_fold
 from kit.sewing.operations.turned import right_side_out
-from kit.sewing.places import alike_of, around, corner, sewn_length
+from kit.sewing.places import corner, sewn_over
 from kit.sewing.reaching import Beyond, at_end, overlap, shorter
-from kit.sewing.reading import in_call
-from kit.sewing.rules import Pressed
 from kit.sewing.sections import bands as section
 from kit.sewing.state import EdgeKey
 from kit.sewing.vocabulary import *
@@ -36,13 +34,14 @@ def _seamed(made: CloseBand, state: State, pattern: Cut) -> Iterator[Case]:
 
 
 def _ends_closed(made: CloseBand, state: State, pattern: Cut) -> Iterator[Case]:
-    """Nothing beside the inner edge is raw any more."""
+    """Nothing beside the inner edge is raw any more, but for an end whose two layers are shut in together later."""
     for run in made.inner:
         piece = pattern.piece(run.piece)
         for side in sides_of(pattern, run):
             for name in neighbours(piece, run.edges):
                 if name != piece.fold:
-                    yield Case(not state.raw(piece, side, name), Run(run.piece, (name,), side))
+                    end = Run(run.piece, (name,), side)
+                    yield Case(not state.raw(piece, side, name) or sewn_over(pattern, made.entire, end, made.over), end)
 
 
 def _as_long(made: CloseBand, state: State, pattern: Cut) -> Iterator[tuple[str, Case]]:
@@ -126,10 +125,9 @@ def seams_met(pattern: Cut, state: State, over: Run) -> tuple[list[EdgeKey], int
     return held, sum(state.sewn_there(*one, *two) for one, two in combinations(beside.items(), 2))
 
 
-def _meets_seams(made: CloseBand, state: State, pattern: Cut) -> Iterator[Case]:
+def _meets_seams(made: CloseBand, state: State, pattern: Cut, over: Run) -> bool:
     """There are seams that its inner side can be held at."""
-    for over in made.over:
-        yield Case(seams_met(pattern, state, over)[1] > 0, over)
+    return seams_met(pattern, state, over)[1] > 0
 
 
 @operation
@@ -150,35 +148,26 @@ class CloseBand(Operation):
     tools = ("machine", "pins", "iron", "hand_needle")
     crosses = True
     says = ("turn", "pin", "{method}", alike_of("inner"))
-    why = ("why",)
+    work = Work(6.0, lambda band: 40.0 if band.method == "hand" else 12.0, of="inner")
     gives = (Of("band_closed", "over"),)
     rules = (
         whole_edges("inner"),
         Rule(Of("band_set", "over", each="run"), "band_not_set", ends="all"),
         right_side_out("inner", "over"),
         Rule(Pressed("over"), "band_not_pressed"),
-        Rule(Asking(_seamed), "band_not_seamed", tells=("piece",)),
-        Rule(Asking(_ends_closed), "band_end_open", tells=("edge", "piece")),
+        Rule(Asking(_seamed), "band_not_seamed"),
+        Rule(Asking(_ends_closed), "band_end_open"),
         *(
-            Rule(
-                First(_as_long, way),
-                "band_inner_length",
-                says=f"band_inner_{way}",
-                do="band_inner_do",
-                tells=("place", "amount"),
-            )
+            Rule(First(_as_long, way), "band_inner_length", says=f"band_inner_{way}", do="band_inner_do")
             for way in ("longer", "shorter")
         ),
-        *(
-            Rule(First(_as_deep, way), f"band_inner_{way}", tells=("place", "amount"), do="band_inner_depth_do")
-            for way in ("deeper", "shallower")
-        ),
-        Rule(Asking(_meets_seams), "band_meets_no_seam", when=lambda band: band.method == "seams"),
+        *(Rule(First(_as_deep, way), f"band_inner_{way}", do="band_inner_depth_do") for way in ("deeper", "shallower")),
+        Rule(Each("over", _meets_seams), "band_meets_no_seam", when=lambda band: band.method == "seams"),
     )
     also = (Also("turned", lambda band, pattern: band.turned(pattern)),)
 
     inner: tuple[Run, ...] = row(closes="faced", takes="allowance", fills={"edge": "place"})
-    over: tuple[Run, ...] = row()
+    over: tuple[Run, ...] = row(touched=False)
     allowance: float = width()
     method: str = word(("edgestitch", "groove", "hand", "seams"), default="edgestitch")
     deeper: float = size(default=0, most=6.0)
@@ -199,17 +188,11 @@ class CloseBand(Operation):
     def made(cls, asked: Asked) -> CloseBand:
         return cls(**asked.read | {name: shorter(asked, name, twins=True) for name in ("inner", "over")})
 
-    def runs(self) -> tuple[Run, ...]:
-        return self.inner
-
     def turned(self, pattern: Cut) -> float:
         """mm turned under: less than the allowance by what the fold is to reach past the seam, as far as the inner
         piece is not drawn deeper itself."""
         drawn = [by for _, by in deeper_by(self, state_before(pattern, self), pattern)]
         return self.allowance - max(self.deeper - max(drawn, default=0.0), 0.0)
-
-    def minutes(self, pattern: Cut) -> float:
-        return 6.0 + (40.0 if self.method == "hand" else 12.0) * sewn_length(pattern, self.inner) / 1000
 
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
         run = shown(pattern, self.inner[-1])
@@ -217,7 +200,9 @@ class CloseBand(Operation):
         held = self.spots(pattern, run) if self.method == "seams" else (run,)
         rows = [Row(spot, style="hand") if by_hand else Row(spot, inset=2.0) for spot in held]
         shape = section.band_closed(stitched=not by_hand)
-        return (laid(run, *rows, focus=run, pins=(run,), section=shape, inside=by_hand),)
+        scene = laid(run, *rows, focus=run, pins=(run,), section=shape, inside=by_hand)
+        deep = max(pattern.piece(run.piece).edge(name).allowance or 0.0 for name in run.edges)
+        return (replace(scene, layers=(replace(scene.layers[0], back=((run, deep),)),)),)  # turned under
 
     def spots(self, pattern: Cut, run: Run) -> tuple[Run, ...]:
         """Where its fold is held to the seams it meets, on the half that is shown: as far along as the garment's edges

@@ -5,7 +5,6 @@ From the middle outwards, so that both halves run out along the fold: common pra
 from __future__ import annotations
 
 from kit.piece.double_dart import DoubleDart, double_dart
-from kit.sewing.mark_spot import ground, halves
 from kit.sewing.operations.buttons import once
 from kit.sewing.operations.folds import staying, through
 from kit.sewing.sections import folds as section
@@ -35,9 +34,10 @@ class SewDoubleDarts(Operation):
     kind = "double_dart"
     cautions = ("needle", "pins", "iron", "scissors")
     tools = ("machine", "pins", "iron", "scissors")
-    why = ("why",)
+    says = ("fold", lambda made, pattern: made.rows(pattern), "press_{press}", lambda made, cut: made.alike(cut))
     gives = (Of("double_dart", "places"),)
     rules = (once("double_dart"),)
+    work = Work(2.0, each=8.0, of="places")  # folding, sewing in two parts, tying off, clipping, pressing
     needs_clip: ClassVar[float] = 2 * CLIP
 
     places: tuple[Place, ...] = places()
@@ -53,34 +53,20 @@ class SewDoubleDarts(Operation):
                     do=message("refusal.no_double_dart_do"),
                 )
 
-    def minutes(self, pattern: Cut) -> float:
-        """8 minutes each: folding, sewing in two parts, tying off, clipping, pressing (common practice, no source)."""
-        return 2.0 + 8.0 * sum(len(halves(pattern, place)) for place in self.places)
+    def rows(self, pattern: Cut) -> Iterator[Sentence]:
+        """How each is sewn, and that those that are deep are clipped."""
+        darts = [_dart(place) for place in self.places]
+        for place, dart in zip(self.places, darts, strict=True):
+            lengths = {"down": (dart.down, "length"), "up": (dart.up, "length"), "over": (OVERLAP, "allowance")}
+            half = {"half": (dart.intake / 2, "allowance")}
+            yield Sentence("double_dart.sew", {"dart": ((place,), "mark"), **half, **lengths})
+        yield Sentence("double_dart.tie", {})
+        if any(dart.intake / 2 > self.needs_clip for dart in darts):
+            yield Sentence("double_dart.clip", {"left": (CLIP, "allowance")})
 
-    def sentences(self, pattern: Cut) -> tuple[Sentence, ...]:
-        found = [Sentence("double_dart.fold", {"places": (self.places, "mark")})]
-        deep = False
-        for place in self.places:
-            dart = _dart(place)
-            half = dart.intake / 2
-            deep = deep or half > self.needs_clip
-            found.append(
-                Sentence(
-                    "double_dart.sew",
-                    {
-                        "dart": ((place,), "mark"),
-                        "half": (half, "allowance"),
-                        "down": (dart.down, "length"),
-                        "up": (dart.up, "length"),
-                        "over": (OVERLAP, "allowance"),
-                    },
-                )
-            )
-        found.append(Sentence("double_dart.tie", {}))
-        if deep:
-            found.append(Sentence("double_dart.clip", {"left": (CLIP, "allowance")}))
-        runs = [ground(pattern, place) for place in self.places if place.side is None]
-        return (*found, Sentence(f"double_dart.press_{self.press}", {}), *both_sides(pattern, runs))
+    def alike(self, pattern: Cut) -> tuple[Sentence, ...]:
+        """That both halves are sewn alike, where all is."""
+        return both_sides(pattern, [ground(pattern, place) for place in self.places if place.side is None])
 
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
         first = self.places[0]

@@ -3,11 +3,12 @@
 from __future__ import annotations
 
 import math
+from collections.abc import Callable
+from typing import NamedTuple
 
 from kit.sewing.fields import part
-from kit.sewing.mark_spot import spot
 from kit.sewing.operations.casings import EDGE
-from kit.sewing.places import inside, minus, sewn_length
+from kit.sewing.rules import Ends
 from kit.sewing.sections import bindings as section
 from kit.sewing.state import TOLERANCE
 from kit.sewing.vocabulary import *
@@ -23,60 +24,74 @@ HOLE = 8.0
 SLACK = 1.0
 """mm by which a slit may reach beyond a row (a seam's ends are sewn no nearer)."""
 CORD = 5.0
-"""mm of a casing that a cord beside elastic takes (common practice, no source)."""
+"""mm of a casing that a cord beside elastic or another cord takes (common practice, no source)."""
 
 
-def _narrowest(state: State, drawn: Thread, what: str) -> float | None:
-    """The least size that a fact `what` tells of the edges it is drawn through; None where it tells of none."""
+class Tube(NamedTuple):
+    """What something is drawn through: a casing `deep` mm deep, or a channel, whose first row lies `low` mm from the
+    edge; how wide the `elastic` is and how thick the `cord` that lie in it already."""
+
+    deep: float
+    low: float | None
+    elastic: float | None
+    cord: float | None
+
+    @property
+    def room(self) -> float:
+        """mm that may lie in it and still run freely; between two rows more of its depth is left than between a row and
+        a fold."""
+        return self.deep - ROOM - (EDGE if self.low is None else 0.0)
+
+
+def _tube(state: State, drawn: Thread) -> Tube | None:
+    """What it is drawn through, by the least that is told of its edges; None where there is no casing."""
     keys = {(run.piece, edge) for run in drawn.edges for edge in run.edges}
-    sizes = [float(fact[4]) for fact in state.facts if fact[0] == what and (fact[1], fact[3]) in keys]
-    return min(sizes, default=None)
+
+    def least(what: str) -> float | None:
+        sizes = (float(fact[4]) for fact in state.facts if fact[0] == what and (fact[1], fact[3]) in keys)
+        return min(sizes, default=None)
+
+    deep = least("casing_depth")
+    return None if deep is None else Tube(deep, least("channel"), least("elastic_in"), least("cord_in"))
 
 
-def _room(state: State, drawn: Thread) -> float | None:
-    """mm that may lie in the casing and still run freely; between two rows more of its depth is left than between a row
-    and a fold. None where there is no casing."""
-    deep = _narrowest(state, drawn, "casing_depth")
-    row = EDGE if _narrowest(state, drawn, "channel") is None else 0.0
-    return None if deep is None else deep - ROOM - row
+def _word(tube: Tube | None) -> str:
+    """The word for it."""
+    return "tube.casing" if tube is None or tube.low is None else "tube.channel"
 
 
-def _side_by_side(drawn: Thread, state: State, pattern: Cut) -> Iterable[Case]:
-    """Where elastic and a cord share a casing there is room for both."""
-    deep = _narrowest(state, drawn, "casing_depth")
-    if isinstance(drawn, ThreadElastic):
-        wide = drawn.width if _narrowest(state, drawn, "cord_in") is not None else None
-    else:
-        wide = _narrowest(state, drawn, "elastic_in")
-    room = _room(state, drawn)
-    if deep is not None and room is not None and wide is not None:
-        off = wide + CORD - room
-        values = {"deep": measured(deep, "allowance"), "width": measured(wide, "allowance")}
-        yield Case(off <= 0.5, drawn.edges[0], amount=off, values=values)
+def _room_for(
+    code: str, told: str, needs: Callable[[Any, Tube], float | None], *, beside: float = 0.0, ends: Ends = ""
+) -> Rule:
+    """The rule that what `needs` so many mm of a casing, `told` so, finds room there with what lies `beside` it."""
+
+    def cases(drawn: Thread, state: State, pattern: Cut) -> Iterator[Case]:
+        tube = _tube(state, drawn)
+        wide = None if tube is None else needs(drawn, tube)
+        if tube is not None and wide is not None:
+            off, word = wide + beside - tube.room, Value(_word(tube), "word")
+            values = {told: measured(wide, "allowance"), "deep": measured(tube.deep, "allowance"), "tube": word}
+            yield Case(off <= 0.5, drawn.edges[0], amount=off, values=values)
+
+    return Rule(Asking(cases), code, ends=ends)
 
 
 def _beside(drawn: Thread, pattern: Cut) -> Iterator[Sentence]:
     """What lies in the casing already is not crossed."""
-    state = state_before(pattern, drawn)
-    other = "cord_in" if isinstance(drawn, ThreadElastic) else "elastic_in"
-    if _narrowest(state, drawn, other) is not None:
-        yield Sentence(f"drawn_in.beside_{other.removesuffix('_in')}", {})
+    tube, other = _tube(state_before(pattern, drawn), drawn), "cord" if isinstance(drawn, ThreadElastic) else "elastic"
+    if tube is not None and getattr(tube, other) is not None:
+        yield Sentence(f"drawn_in.beside_{other}", {})
 
 
 def _first_elastic(drawn: Thread, state: State, pattern: Cut) -> Iterable[Case]:
     """No elastic is in the casing yet."""
-    yield Case(_narrowest(state, drawn, "elastic_in") is None, drawn.edges[0])
+    tube = _tube(state, drawn)
+    yield Case(tube is None or tube.elastic is None, drawn.edges[0])
 
 
-def _open(drawn: Thread, state: State, pattern: Cut) -> Iterable[Case]:
-    """The gap is still raw, or was left in the row of a channel."""
-    if drawn.gap is not None:
-        yield Case(state.is_raw(pattern, drawn.gap) or _in_row(drawn.gap, state, pattern), drawn.gap)
-
-
-def _in_row(gap: Run, state: State, pattern: Cut) -> bool:
-    """Whether a gap was left in the row of a channel, and not in an edge."""
-    return all(map(state.holds, facts_of(pattern, (gap,), "row_gap")))
+def _open(drawn: Thread, state: State, pattern: Cut, gap: Run) -> bool:
+    """The gap is still raw, or was left in the row of a channel, and not in an edge."""
+    return state.is_raw(pattern, gap) or all(map(state.holds, facts_of(pattern, (gap,), "row_gap")))
 
 
 _FIRST = (
@@ -88,7 +103,7 @@ _FIRST = (
         when=lambda drawn: isinstance(drawn, ThreadElastic),
         ends="all",
     ),
-    Rule(Asking(_open), "gap_shut"),
+    Rule(Each("gap", _open), "gap_shut"),
 )
 
 
@@ -104,45 +119,39 @@ class Thread(Operation):
 
     cautions: ClassVar[Words] = ("needle", "pins")
     tools = ("bodkin", "machine", "pins")
-    work = (10.0, 0.0)
+    work = Work(10.0)
     gives: ClassVar[tuple[Of, ...]] = (Of("threaded", "edges"), Of("row_gap_closed", "gap"))
     undoes = (Of("row_gap", "gap"),)
     also: ClassVar[tuple[Also, ...]] = (
         Also("gap", lambda drawn, pattern: (drawn.gap,) if drawn.gap else drawn.edges, "place"),
+        Also("tube", lambda drawn, pattern: _word(_tube(state_before(pattern, drawn), drawn)), "word"),
     )
 
     edges: tuple[Run, ...] = runs()
-    gap: Run | None = part(by_name=True, default=None, closes="hemmed")
-
-    def runs(self) -> tuple[Run, ...]:
-        return self.edges
+    gap: Run | None = part(by_name=True, default=None, closes="hemmed", touched=False)
 
     def closes(self, pattern: Cut) -> tuple[Closing, ...]:
         return super().closes(pattern) if self.within(pattern) is None else ()  # the gap of a channel lies in its row
 
     def within(self, pattern: Cut) -> tuple[float, float] | None:
         """mm from the edge to the two rows it is drawn through between; None where that is a casing's fold."""
-        state = state_before(pattern, self)
-        low, deep = _narrowest(state, self, "channel"), _narrowest(state, self, "casing_depth")
-        return None if low is None or deep is None else (low, low + deep)
+        tube = _tube(state_before(pattern, self), self)
+        return None if tube is None or tube.low is None else (tube.low, tube.low + tube.deep)
 
     def check(self, state: State, pattern: Cut) -> tuple[Diagnostic, ...]:
         return broken(_FIRST, self, state, pattern) + super().check(state, pattern)
 
 
-def _narrow_enough(drawn: ThreadElastic, state: State, pattern: Cut) -> Iterable[Case]:
-    """The elastic goes into the casing on these edges."""
-    deep, room = _narrowest(state, drawn, "casing_depth"), _room(state, drawn)
-    if deep is not None and room is not None:
-        off = drawn.width - room
-        yield Case(off <= 0.5, drawn.edges[0], amount=off, values={"deep": measured(deep, "allowance")})
+def _longer(drawn: Thread, state: State, by: float, **told: float) -> Case:
+    """That cord and casing, or casing and elastic, differ in length as they must: `by` so many mm they do not."""
+    case = off_by(drawn.edges[0], by, -1e-9, **told)
+    return case._replace(values={**case.values, "tube": Value(_word(_tube(state, drawn)), "word")})
 
 
 def _short_enough(drawn: ThreadElastic, state: State, pattern: Cut) -> Iterable[Case]:
     """The elastic is shorter than its casing."""
-    whole, worn = sewn_length(pattern, drawn.edges), drawn.worn
-    values = {"worn": measured(worn), "whole": measured(whole)}
-    yield Case(worn < whole, drawn.edges[0], amount=worn - whole, values=values)
+    whole = sewn_length(pattern, drawn.edges)
+    yield _longer(drawn, state, drawn.worn - whole, worn=drawn.worn, whole=whole)
 
 
 @operation
@@ -161,21 +170,22 @@ class ThreadElastic(Thread):
     kind = "thread_elastic"
     cautions = ("needle", "pins", "scissors")
     notions = ("thread", "elastic")
+    amounts = (("elastic", "length", "length"),)
     says = (
         "draw",
         _beside,
-        Say("join", lambda drawn: drawn.ring),
-        Say("fasten", lambda drawn: not drawn.ring),
+        Say("join", lambda drawn: drawn.ring, "fasten"),
         Say("close", lambda drawn: drawn.gap),
         "spread",
     )
-    why = ("why",)
     also = (Also("join", JOIN),)
     gives = (*Thread.gives, Of("elastic_in", "edges", size="width"))
     rules = (
-        Rule(Asking(_narrow_enough), "elastic_wide", tells=("width", "deep"), ends="all"),
-        Rule(Asking(_side_by_side), "cord_no_room", tells=("width", "deep")),
-        Rule(Asking(_short_enough), "elastic_long", tells=("worn", "whole")),
+        _room_for("elastic_wide", "width", lambda elastic, tube: elastic.width, ends="all"),
+        _room_for(
+            "cord_no_room", "width", lambda elastic, tube: None if tube.cord is None else elastic.width, beside=CORD
+        ),
+        Rule(Asking(_short_enough), "elastic_long"),
     )
 
     length: float = width(most=LONGEST, fills="length")
@@ -186,9 +196,6 @@ class ThreadElastic(Thread):
     def worn(self) -> float:
         """mm it measures in the casing: its ends joined, where they are."""
         return self.length - (JOIN if self.ring else 0.0)
-
-    def notion_amounts(self, pattern: Cut) -> dict[str, tuple[float, str]]:
-        return {"elastic": (self.length, "length")}
 
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
         run, rows = shown(pattern, self.edges[0]), self.within(pattern)
@@ -217,8 +224,7 @@ def _strip(given: Any, asked: Asked, name: str) -> str:
 def _long_enough(drawn: ThreadCord, state: State, pattern: Cut) -> Iterable[Case]:
     """The cord is longer than its casing."""
     size, whole = drawn.long(pattern), sewn_length(pattern, drawn.edges)
-    values = {"length": measured(size), "whole": measured(whole)}
-    yield Case(size > whole, drawn.edges[0], amount=whole - size, values=values)
+    yield _longer(drawn, state, whole - size, length=size, whole=whole)
 
 
 def _slit(place: Place) -> Run | None:
@@ -229,27 +235,23 @@ def _slit(place: Place) -> Run | None:
     return Run(place.piece, (mark.edge,), place.side, float(mark.start), float(mark.end))
 
 
-def _worked(drawn: ThreadCord, state: State, pattern: Cut) -> Iterable[Case]:
+def _worked(drawn: ThreadCord, state: State, pattern: Cut, place: Place) -> bool:
     """Eyelets are worked at all marks that are no openings."""
-    for place in drawn.through:
-        yield Case(_slit(place) is not None or all(map(state.holds, place_facts(pattern, (place,), "eyelet"))), place)
+    return _slit(place) is not None or all(map(state.holds, place_facts(pattern, (place,), "eyelet")))
 
 
-def _left_open(drawn: ThreadCord, state: State, pattern: Cut) -> Iterable[Case]:
+def _left_open(drawn: ThreadCord, state: State, pattern: Cut, place: Place) -> bool:
     """A seam has left the openings that are named."""
-    left = [span for join in state.joins if join.left for span in (join.a, join.b)]
-    for place in drawn.through:
-        slit = _slit(place)
-        if slit is not None:
-            yield Case(all(span.length <= TOLERANCE for span in minus(spans(pattern, slit), left)), place)
+    slit, left = _slit(place), [span for join in state.joins if join.left for span in (join.a, join.b)]
+    return slit is None or all(span.length <= TOLERANCE for span in minus(spans(pattern, slit), left))
 
 
 def _between_rows(drawn: ThreadCord, state: State, pattern: Cut) -> Iterable[tuple[str, Case]]:
     """The holes of a channel lie between its rows, the slits of a casing between its fold and its row."""
-    low, deep = _narrowest(state, drawn, "channel"), _narrowest(state, drawn, "casing_depth")
-    if deep is None:
+    if (tube := _tube(state, drawn)) is None:
         return
-    kind, high = ("casing", deep - EDGE) if low is None else ("channel", low + deep)
+    low, kind = tube.low, "casing" if tube.low is None else "channel"
+    high = tube.deep - EDGE if low is None else low + tube.deep
     values = {"low": measured(low or 0.0, "allowance"), "high": measured(high, "allowance")}
     for place in drawn.through if low is not None else filter(_slit, drawn.through):
         edges = [path_of(pattern, Run(run.piece, run.edges)) for run in drawn.edges if run.piece == place.piece]
@@ -279,15 +281,14 @@ class ThreadCord(Thread):
 
     kind = "thread_cord"
     notions: ClassVar[Words] = ("thread", "cord")
+    amounts: ClassVar[Amounts] = (("cord", "length", "length"),)
     cautions = ("cords", "pins")
     says = (
-        Say("thread_cord.draw", lambda drawn: not drawn.name),
-        Say("thread_cord.draw_strip", lambda drawn: drawn.name),
+        Say("thread_cord.draw_strip", lambda drawn: drawn.name, "thread_cord.draw"),
         _beside,
         "thread_cord.ends",
         Say("thread_cord.close", lambda drawn: drawn.gap),
-        Say("thread_cord.tack", lambda drawn: not drawn.at_slits),
-        Say("thread_cord.knot", lambda drawn: drawn.at_slits),
+        Say("thread_cord.knot", lambda drawn: drawn.at_slits, "thread_cord.tack"),
     )
     why = ("thread_cord.why",)
     also = (
@@ -295,17 +296,17 @@ class ThreadCord(Thread):
         Also("places", lambda drawn, pattern: drawn.through, "mark"),
     )
     gives = (*Thread.gives, Of("cord_in", "edges", size="thick"), Of("eyelet_used", "through"))
+    changes = (Brings("attached", lambda drawn, pattern: {drawn.name: 1} if drawn.name else {}),)
     rules = (
         Rule(
             Made("name"),
             "strip_not_made",
             says="strip_not_made_drawn_in",
             do="do_make_strip_first",
-            tells=(),
             when=lambda drawn: drawn.name,
         ),
-        Rule(Asking(_worked), "no_eyelet", on="edges"),
-        Rule(Asking(_left_open), "no_eyelet", says="no_slit", on="edges"),
+        Rule(Each("through", _worked), "no_eyelet", on="edges"),
+        Rule(Each("through", _left_open), "no_eyelet", says="no_slit", on="edges"),
         Rule(
             Of("eyelet_used", "through"),
             "threaded_twice",
@@ -315,12 +316,14 @@ class ThreadCord(Thread):
             on="edges",
             ends="all",
         ),
-        Rule(First(_between_rows, "channel"), "hole_off_channel", tells=("place", "low", "high")),
-        Rule(First(_between_rows, "casing"), "hole_off_channel", says="slit_off_casing", tells=("place", "high")),
-        Rule(Asking(_side_by_side), "cord_no_room", tells=("width", "deep")),
-        Rule(Asking(_long_enough), "cord_short", tells=("length", "whole")),
+        Rule(First(_between_rows, "channel"), "hole_off_channel"),
+        Rule(First(_between_rows, "casing"), "hole_off_channel", says="slit_off_casing"),
+        _room_for("cord_no_room", "width", lambda cord, tube: tube.elastic, beside=CORD),
+        _room_for("cords_no_room", "cords", lambda cord, tube: None if tube.cord is None else 2 * CORD),
+        Rule(Asking(_long_enough), "cord_short"),
     )
 
+    thick: ClassVar[float] = CORD
     length: float = read_by(_cord, "StripHandle | Size", argument="cord")
     name: str = read_by(_strip, "", way="none", held="", fills={"strip": "strip"})
     through: tuple[Place, ...] = places(by_name=True)
@@ -329,26 +332,15 @@ class ThreadCord(Thread):
     def made(cls, asked: Asked) -> ThreadCord:
         return (ThreadStrip if asked.read["name"] else ThreadCord)(**asked.read)
 
-    def notion_amounts(self, pattern: Cut) -> dict[str, tuple[float, str]]:
-        return {} if self.name else {"cord": (self.length, "length")}
-
     @property
     def at_slits(self) -> bool:
         """Whether its ends come out at openings in seams."""
         return any(_slit(place) is not None for place in self.through)
 
     @property
-    def thick(self) -> float:
-        """mm of the casing that it takes."""
-        return CORD
-
-    @property
     def uses(self) -> Uses:
         pieces = tuple(dict.fromkeys(run.piece for run in self.edges))
         return Uses(pieces=pieces, strips={self.name: 1} if self.name else {})
-
-    def effect(self, pattern: Cut) -> Effect:
-        return replace(super().effect(pattern), attached={self.name: 1} if self.name else {})
 
     def long(self, pattern: Cut) -> float:
         """mm of the cord."""
@@ -370,3 +362,4 @@ class ThreadStrip(ThreadCord):
 
     kind = "thread_strip"
     notions = ("thread",)
+    amounts = ()

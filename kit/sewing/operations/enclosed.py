@@ -6,10 +6,6 @@ from kit.sewing import section
 from kit.sewing.fields import width as _width
 from kit.sewing.operations.joined import eased, matched, not_basted, pinned, pressed, pressing
 from kit.sewing.operations.openings import AGAIN, OPENED, UNTRIMMED, WITHIN, OpenSeam, gap_along, left_open
-from kit.sewing.places import both_open, side_of
-from kit.sewing.reading import read_word
-from kit.sewing.scene import Face
-from kit.sewing.scenes import over_to_one_side, pressed_over
 from kit.sewing.sections import seams as shapes
 from kit.sewing.vocabulary import *
 
@@ -38,7 +34,6 @@ class MockFrenchSeam(OpenSeam):
         Stage("second", ("turn", "stitch", AGAIN, pressed)),
     )
     lastly = (both_open("a", "b"),)
-    why = ("why",)
     gives = (Of("shut_in", "a"), Of("shut_in", "b"))
     rules = (
         *WITHIN,
@@ -50,8 +45,6 @@ class MockFrenchSeam(OpenSeam):
                 values=_LEAST,
             ),
             "mock_french_turn",
-            tells=("allowance", "turn", "left"),
-            do_tells=("least",),
         ),
     )
 
@@ -68,10 +61,6 @@ class MockFrenchSeam(OpenSeam):
                 where=asked.where,
                 do='Write press="one side" or the name of one of its pieces.',
             )
-
-    @property
-    def depth(self) -> float:
-        return self.allowance
 
     @property
     def left(self) -> float:
@@ -133,16 +122,16 @@ class FlatFelledSeam(OpenSeam):
     )
     lastly = (both_open("a", "b"),)
     why = ("why", "why_trim")
+    also = (
+        Also("row", FELL_EDGE),
+        Also("lapping_side", lambda seam, pattern: seam.a[0].side if seam.same else None, "word"),
+        Also("under_side", lambda seam, pattern: seam.b[0].side if seam.same else None, "word"),
+    )
     gives = (Of("shut_in", "a"), Of("shut_in", "b"))
     rules = (
         *WITHIN,
         *not_basted(lambda seam: seam.outside),
-        Rule(
-            Excess(lambda seam: seam.trim - seam.most, of="b", slack=0.01),
-            "felled_trim",
-            tells=("trim", "width"),
-            do_tells=("most",),
-        ),
+        Rule(Excess(lambda seam: seam.trim - seam.most, of="b", slack=0.01), "felled_trim"),
         Rule(
             Suits(
                 lambda seam: LEAST_TURN <= seam.allowance - seam.width <= seam.width + 0.01,
@@ -151,8 +140,6 @@ class FlatFelledSeam(OpenSeam):
                 values=_LEAST,
             ),
             "felled_width",
-            tells=("width", "turned", "allowance"),
-            do_tells=("least",),
         ),
     )
 
@@ -179,10 +166,6 @@ class FlatFelledSeam(OpenSeam):
         return cls(**read | {"lap": read["a"][0].piece, "press": read["b"][0].piece})
 
     @property
-    def depth(self) -> float:
-        return self.allowance
-
-    @property
     def same(self) -> str:
         """The end of a key where a piece is sewn to itself."""
         return "_same_piece" if self._names()[0] == self._names()[1] else ""
@@ -196,11 +179,6 @@ class FlatFelledSeam(OpenSeam):
     def turned(self) -> float:
         """mm of the upper allowance that are folded under."""
         return max(self.allowance - self.width, 0.0)
-
-    def values(self, pattern: Cut) -> dict[str, tuple[object, str]]:
-        found = super().values(pattern) | {"row": (FELL_EDGE, "allowance")}
-        sides = {"lapping_side": (self.a[0].side, "word"), "under_side": (self.b[0].side, "word")}
-        return found | sides if self.same else found
 
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
         a, b = (shown(pattern, row[0], side_of(self.half)) for row in (self.a, self.b))
@@ -242,11 +220,9 @@ class LappedSeam(OpenSeam):
         Stage(
             "stitch",
             (
-                Say("lay", lambda seam: seam.turned),
-                Say("lay_raw", lambda seam: not seam.turned),
+                Say("lay", lambda seam: seam.turned, "lay_raw"),
                 matched,
-                Say("stitch", lambda seam: seam.turned),
-                Say("stitch_raw", lambda seam: not seam.turned),
+                Say("stitch", lambda seam: seam.turned, "stitch_raw"),
                 lambda seam, pattern: () if seam.turned else left_open(seam, pattern),
                 Say(AGAIN.key, lambda seam: seam.turned and seam.is_open),
                 Say("finish", lambda seam: seam.turned and seam.finish != "none"),
@@ -256,7 +232,6 @@ class LappedSeam(OpenSeam):
         ),
     )
     lastly = (both_open("a", "b"),)
-    why = ("why",)
     rules = (
         *WITHIN,
         *not_basted(),
@@ -265,7 +240,6 @@ class LappedSeam(OpenSeam):
                 lambda seam: seam.edgestitch < seam.allowance, of="a", by=lambda seam: seam.edgestitch - seam.allowance
             ),
             "lapped_row",
-            tells=("edgestitch", "allowance"),
         ),
     )
 
@@ -277,10 +251,6 @@ class LappedSeam(OpenSeam):
     finish: str = word(FINISHES, default="zigzag", fills={"": "word.finish"})
     press: str = read_by(lambda given, asked, name: asked.read["a"][0].piece, "", way="none", held="")
     ease: float = eased()
-
-    @property
-    def depth(self) -> float:
-        return self.allowance
 
     def closes(self, pattern: Cut) -> tuple[Closing, ...]:
         """Cloth that does not fray needs nothing at the opening where its edges stay raw."""

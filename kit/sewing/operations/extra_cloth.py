@@ -35,11 +35,9 @@ class TrimToFit(Operation):
     """
 
     kind = "trim_to_fit"
-    stitch_type = ""
     tools = ("scissors",)
-    notions = ()
     says = (lambda made, pattern: made.widths(pattern), both("along"))
-    why = ("why",)
+    work = Work(1.0, each=2.0)
     gives = (Of("trimmed_to_fit", "along"),)
     rules = (
         whole_edges("along"),
@@ -60,10 +58,6 @@ class TrimToFit(Operation):
         for width, runs_of in found.items():
             values = {"edge": (tuple(runs_of), "place"), "allowance": (width, "allowance")}
             yield Sentence("trim_to_fit.cut", values)
-
-    def minutes(self, pattern: Cut) -> float:
-        """2 minutes an edge (common practice, no source)."""
-        return 1.0 + 2.0 * sum(len(sides_of(pattern, run)) for run in self.along)
 
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
         """Each piece as it was cut, with what is trimmed off it."""

@@ -24,13 +24,7 @@ class FacedHem(AttachFacing):
     stages = (
         Stage(
             "stitch",
-            (
-                Say("turn_free", lambda hem: hem.turn > 0),
-                Say("free_done", lambda hem: hem.turn == 0),
-                "pin",
-                matched,
-                "sew",
-            ),
+            (Say("turn_free", lambda hem: hem.turn > 0, "free_done"), "pin", matched, "sew"),
             closes={"a": "", "b": ""},
             joins=True,
             brings=("faced",),
@@ -43,29 +37,23 @@ class FacedHem(AttachFacing):
         ),
         Stage("turn", ("press", "{by}")),
     )
-    why = ("why",)
     gives = (Of("shut_in", "a"), Of("shut_in", "b"), Of("shut_in", "free", when=lambda hem: hem.turn > 0))
     rules = (in_a_row("free"), Rule(Closed("free"), "free_edge_raw", each=True, when=lambda hem: hem.turn == 0))
 
     allowance: float = width()
-    free: tuple[Run, ...] = row(by_name=True, said="free edge")
+    free: tuple[Run, ...] = row(
+        by_name=True,
+        said="free edge",
+        closes=lambda hem: "hemmed" if hem.turn > 0 else None,
+        takes=lambda hem: hem.turn or None,
+        touched=False,
+    )
     turn: float = size(default=0)
     by: str = word(("hand", "machine"), default="hand")
     clip: bool = flag(default=False)
     grade: bool = flag(default=True)
     press: str = fixed("edge")
     ease: float = eased()
-
-    def runs(self) -> tuple[Run, ...]:
-        return self.a + self.b
-
-    def closes(self, pattern: Cut) -> tuple[Closing, ...]:
-        found = super().closes(pattern)
-        return found + closings(pattern, self.free, "hemmed") if self.turn > 0 else found
-
-    def takes(self, pattern: Cut) -> dict[tuple[str, str], float]:
-        found = super().takes(pattern)
-        return found | taken(self.free, self.turn) if self.turn > 0 else found
 
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
         first, *between, last = super().scenes(pattern)

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from kit.sewing import section
-from kit.sewing.rules import EndToEnd
 from kit.sewing.vocabulary import *
 
 
@@ -22,19 +21,26 @@ class FinishFacing(Operation):
     says = (
         Say("guide", lambda made: made.turned),
         Say("fold", lambda made: made.turned),
-        Say("sew", lambda made: made.turned),
-        Say("overcast", lambda made: not made.turned),
+        Say("sew", lambda made: made.turned, "overcast"),
         both("outer"),
     )
-    why = (Say("why_turned", lambda made: made.turned), Say("why", lambda made: not made.turned))
-    rules = (
-        # It can be finished piece by piece; joined first, the seam between two facings has its ends under the finish.
-        Rule(
-            EndToEnd("outer"), "facing_apart", tells=("place", "other"), when=lambda made: not made.apart, level="note"
+    why = (Say("why_turned", lambda made: made.turned, "why"),)
+    also = (Also("finish", lambda made, pattern: None if made.turned else f"finish.{made.stitch}", "word"),)
+    changes = (
+        Brings(
+            "turned",
+            lambda made, pattern: tuple(Turned(run, made.turn, made.turn / 2) for run in made.outer if made.turned),
         ),
     )
+    rules = (
+        # It can be finished piece by piece; joined first, the seam between two facings has its ends under the finish.
+        Rule(EndToEnd("outer"), "facing_apart", when=lambda made: not made.apart, level="note"),
+    )
 
-    outer: tuple[Run, ...] = runs()
+    outer: tuple[Run, ...] = runs(
+        closes=lambda made: "hemmed" if made.turned else "finished",
+        takes=lambda made: made.turn if made.turned else 0.0,
+    )
     stitch: str = word((*FINISHES[:3], "turned"), default="zigzag")
     turn: float = width(default=6 * mm, most=15.0)
     apart: bool = flag(default=False)
@@ -47,19 +53,6 @@ class FinishFacing(Operation):
     def cautioned(self, pattern: Cut) -> Words:
         """Turned under, it is clipped round its curves."""
         return (*self.cautions, "scissors") if self.turned else self.cautions
-
-    def values(self, pattern: Cut) -> dict[str, tuple[object, str]]:
-        return super().values(pattern) | ({} if self.turned else {"finish": (f"finish.{self.stitch}", "word")})
-
-    def closes(self, pattern: Cut) -> tuple[Closing, ...]:
-        return closings(pattern, self.outer, "hemmed" if self.turned else "finished")
-
-    def takes(self, pattern: Cut) -> dict[tuple[str, str], float]:
-        return taken(self.outer, self.turn if self.turned else 0.0)
-
-    def effect(self, pattern: Cut) -> Effect:
-        turned = tuple(Turned(run, self.turn, self.turn / 2) for run in self.outer) if self.turned else ()
-        return replace(super().effect(pattern), turned=turned)
 
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
         run = shown(pattern, self.outer[0])

@@ -11,7 +11,6 @@ from kit.sewing.caught import with_caught
 from kit.sewing.curves import tightest
 from kit.sewing.operations.joined import Seam, matched
 from kit.sewing.operations.trimming import snips, spacing
-from kit.sewing.rules import whole as whole_piece
 from kit.sewing.sections.finishes import graded
 from kit.sewing.vocabulary import *
 
@@ -21,27 +20,22 @@ def _layers(pattern: Cut, name: str) -> int:
     return interfacing_cut(pattern.pieces, pattern.piece(name))
 
 
-def _cut(made: Any, state: State, pattern: Cut) -> Iterator[Case]:
-    return (Case(_layers(pattern, name) > 0, whole_piece(name)) for name in made.pieces)
-
-
-def _left(made: Any, state: State, pattern: Cut) -> Iterator[Case]:
+def _left(made: Any, state: State, pattern: Cut, name: str) -> bool:
     """Not every layer is fused yet."""
-    for name in made.pieces:
-        each = max(1, _layers(pattern, name) // max(1, pattern.piece(name).cut.count))
-        yield Case(state.fused.count(name) < each, whole_piece(name))
+    return state.fused.count(name) < max(1, _layers(pattern, name) // max(1, pattern.piece(name).cut.count))
 
 
-def _untouched(made: Any, state: State, pattern: Cut) -> Iterator[Case]:
+def _untouched(made: Any, state: State, pattern: Cut, name: str) -> bool:
     """Nothing of the piece is sewn yet."""
-    closed = {done.span.piece for done in state.closed}
-    return (Case(name not in closed, whole_piece(name)) for name in made.pieces)
+    return name not in {done.span.piece for done in state.closed}
 
 
 INTERFACED = (
-    Rule(Asking(_cut), "no_interfacing_cut", tells=(), each=True),
-    Rule(Asking(_left), "fused_twice", do="do_take_one_operation_out", tells=(), each=True),
-    Rule(Asking(_untouched), "fused_late", tells=(), each=True, level="warning"),
+    Rule(
+        Each("pieces", lambda made, state, pattern, name: _layers(pattern, name) > 0), "no_interfacing_cut", each=True
+    ),
+    Rule(Each("pieces", _left), "fused_twice", do="do_take_one_operation_out", each=True),
+    Rule(Each("pieces", _untouched), "fused_late", each=True, level="warning"),
 )
 """What interfacing needs of the field `pieces`."""
 
@@ -74,11 +68,9 @@ class Fuse(Interfacing):
     """
 
     kind = "fuse"
-    stitch_type = ""
     tools = ("iron", "press_cloth")
     notions = ("interfacing",)
     says = ("lay", "press")
-    why = ("why",)
 
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
         piece = pattern.piece(self.pieces[0])
@@ -100,9 +92,15 @@ class FaceWithInterfacing(Operation):
     tools = ("machine", "pins", "iron", "press_cloth", "scissors")
     notions = ("thread", "interfacing")
     says = ("lay", "sew", Say("clip", lambda facing: facing.clip), "turn", "fuse", both("outer"))
-    why = ("why",)
     gives = (Of("interfaced", "pieces", each="piece"),)
     rules = INTERFACED
+    pictures = seen(
+        "outer",
+        lambda facing, run: lined(run, Row(run), stuff="facing", section=section.superimposed("facing", "interfacing")),
+        lambda facing, run: lined(
+            run, Row(run, ink="old"), up="wrong", stuff="facing", focus=None, section=section.faced("interfacing")
+        ),
+    )
 
     outer: tuple[Run, ...] = runs(closes="faced", takes="allowance", fills={"edge": "edge", "pieces": "piece"})
     allowance: float = width()
@@ -115,15 +113,6 @@ class FaceWithInterfacing(Operation):
     @property
     def uses(self) -> Uses:
         return Uses(pieces=self.pieces, interfacing=self.pieces)
-
-    def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
-        run = shown(pattern, self.outer[0])
-        return (
-            lined(run, Row(run), stuff="facing", section=section.superimposed("facing", "interfacing")),
-            lined(
-                run, Row(run, ink="old"), up="wrong", stuff="facing", focus=None, section=section.faced("interfacing")
-            ),
-        )
 
 
 _BOTH = {"a": "", "b": ""}
@@ -151,16 +140,9 @@ class AttachFacing(Seam):
             (Say("grade", lambda facing: facing.grade), Say("clip", lambda facing: facing.clip)),
             when=lambda facing: facing.grade or facing.clip,
         ),
-        Stage(
-            "turn",
-            (
-                lambda facing, pattern: facing.told(("turn_only" if facing.press == "later" else "turn",), pattern),
-                lambda facing, pattern: (Sentence("press_later", {}),) if facing.press == "later" else (),
-            ),
-        ),
+        Stage("turn", (Say("turn_only", lambda facing: facing.press == "later", "turn"), PRESS_LATER)),
     )
     lastly: ClassVar[Keys] = (both("b"),)
-    why: ClassVar[Keys] = ("why",)
 
     a: tuple[Run, ...] = meets(
         "b", argument="facing", closes="sewn", takes="allowance", becomes="faced", fills={"facing": "piece"}
@@ -187,19 +169,23 @@ class AttachFacing(Seam):
             section=section.superimposed("main", "facing"),
             stage="stitch",
         )
-        return (
-            with_caught(pattern, self, stitched),
-            *self._cut_back(pattern),
-            together(
-                garment,
-                facing,
-                Row(garment, ink="old"),
-                facing="wrong",
-                stuff="facing",
-                arrows=((facing, "in"),),
-                section=section.faced(),
-            ),
+        turned = together(
+            garment,
+            facing,
+            Row(garment, ink="old"),
+            facing="wrong",
+            stuff="facing",
+            arrows=((facing, "in"),),
+            section=section.faced(),
         )
+        folded = (replace(layer, back=self._folded(pattern, layer.run)) for layer in turned.layers)
+        turned = replace(turned, layers=tuple(folded))  # both allowances lie between the two
+        return (with_caught(pattern, self, stitched), *self._cut_back(pattern), turned)
+
+    def _folded(self, pattern: Cut, shows: Run) -> tuple[tuple[Run, float], ...]:
+        """What of the piece of a run folds along the seam, and how deep."""
+        runs = (shown(pattern, run, shows.side) for run in (*self.a, *self.b) if run.piece == shows.piece)
+        return tuple((run, self.allowance) for run in runs if run.side == shows.side)
 
     def _cut_back(self, pattern: Cut) -> tuple[Scene, ...]:
         """Before it is turned: the facing's allowance trimmed, the curve clipped; seen where the first runs meet."""
@@ -226,17 +212,10 @@ class AttachFacing(Seam):
         return (replace(scene, layers=(scene.layers[0], upper)),)
 
 
-def _turned(row: Understitch, state: State, pattern: Cut) -> Iterable[Case]:
-    """The edges are faced already."""
-    for run in row.along:
-        yield Case(all(map(state.holds, facts_of(pattern, (run,), "faced"))), run)
-
-
-def _on_the_garment(row: Understitch, state: State, pattern: Cut) -> Iterable[Case]:
-    """It runs on the facing's side of the seam, not on the edge that was faced."""
+def _on_the_garment(row: Understitch, state: State, pattern: Cut, run: Run) -> bool:
+    """It runs on the edge that was faced, not on the facing's side of the seam."""
     faced = [done.span for done in state.closed if done.how == "faced"]
-    for run in row.along:
-        yield Case(any(span.overlap(own) > 0.5 for span in faced for own in spans(pattern, run)), run)
+    return any(span.overlap(own) > 0.5 for span in faced for own in spans(pattern, run))
 
 
 def _catches(row: Understitch, state: State, pattern: Cut) -> Iterable[Case]:
@@ -260,17 +239,16 @@ class Understitch(Operation):
 
     kind = "understitch"
     says = (
-        lambda row, pattern: row.told(() if row.pressed_away(pattern) else ("press",), pattern),
+        lambda row, pattern: "" if row.pressed_away(pattern) else "press",
         "sew",
-        lambda row, pattern: row.told(() if row.before_turning(pattern) else ("roll",), pattern),
+        lambda row, pattern: "" if row.before_turning(pattern) else "roll",
         both("along"),
     )
-    why = ("why",)
     gives = (Of("understitched", "along"),)
     rules = (
-        Rule(Asking(_turned), "understitched_early", each=True),
-        Rule(Asking(_on_the_garment), "understitched_garment", holds=False, each=True),
-        Rule(Asking(_catches), "understitched_wide", tells=("place", "distance", "wide")),
+        Rule(Of("faced", "along", each="run"), "understitched_early", each=True),
+        Rule(Each("along", _on_the_garment), "understitched_garment", holds=False, each=True),
+        Rule(Asking(_catches), "understitched_wide"),
     )
 
     along: tuple[Run, ...] = runs(fills={"facing": "piece"})

@@ -11,10 +11,8 @@ from itertools import pairwise
 from kit.diagnostic import as_value
 from kit.sewing.facts import at_place
 from kit.sewing.fields import places as marked
-from kit.sewing.mark_spot import halves, nearest, spot
 from kit.sewing.operations.buttons import OnMarks, as_many, early, once
-from kit.sewing.reading import in_call
-from kit.sewing.scene import ThingKind
+from kit.sewing.operations.channels import reach
 from kit.sewing.vocabulary import *
 
 REACH = 2.0
@@ -32,8 +30,7 @@ def _as_far_apart(made: Fasteners | LacingEyelets, state: State, pattern: Cut) -
         alike = all(first.piece == second.piece and first.side == second.side for first, second in ((one, two), (a, b)))
         if alike and all(point is not None for point in at):
             size, other = at[0].distance(at[1]), at[2].distance(at[3])  # type: ignore[union-attr, arg-type]
-            values = {"size": measured(size), "other": measured(other)}
-            yield Case(abs(size - other) <= _APART, two, amount=abs(size - other), values=values)
+            yield off_by(two, abs(size - other), _APART, size=size, other=other)
 
 
 def _meant_for(places: tuple[Place, ...], kind: str, where: str) -> None:
@@ -61,20 +58,18 @@ class Fasteners(OnMarks):
     """
 
     # pairs sewn on by hand
-    stitch_type = ""
     cautions = ("small_parts",)
     tools = ("hand_needle", "chalk", "pins")
     says: ClassVar[Keys] = ("first", "second")
     also = (Also("count", lambda fasteners, pattern: fasteners.count(pattern), "count"),)
-    why = ("why",)
     gives = (Of("fastener", "places"), Of("fastener", "under"))
     rules = (
         once("fastener"),
         *early("fastener"),
-        Rule(as_many("under"), "fasteners_unequal", tells=("number", "other")),
-        Rule(Asking(_as_far_apart), "fasteners_apart", tells=("place", "size", "other"), do_tells=("amount",)),
+        Rule(as_many("under"), "fasteners_unequal"),
+        Rule(Asking(_as_far_apart), "fasteners_apart"),
     )
-    work = (3.0, 6.0)
+    work = Work(3.0, each=6.0, of="places")
 
     kinds: ClassVar[tuple[ThingKind, ThingKind]]
     under: tuple[Place, ...] = marked(by_name=True)
@@ -93,14 +88,15 @@ class Fasteners(OnMarks):
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
         """The inside of the side that lies over, the outside of the one under it."""
         over, under = self.kinds
-        return (self._on(pattern, self.places, over, "wrong"), self._on(pattern, self.under, under))
+        return (*self._on(pattern, self.places, over, "wrong"), *self._on(pattern, self.under, under))
 
 
 @operation(verb="")
 class Snaps(Fasteners):
     """Snap fasteners."""
 
-    kind = notion = "snaps"
+    kind = "snaps"
+    amounts = (("snaps", "count", "count"),)
     kinds = ("snap", "socket")
     notions = ("thread", "snaps")
 
@@ -109,7 +105,8 @@ class Snaps(Fasteners):
 class Hooks(Fasteners):
     """Hooks and bars, where one side laps over the other."""
 
-    kind = notion = "hooks"
+    kind = "hooks"
+    amounts = (("hooks", "count", "count"),)
     kinds = ("hook", "bar")
     notions = ("thread", "hooks")
 
@@ -118,13 +115,12 @@ class Hooks(Fasteners):
 class Eyes(Fasteners):
     """Hooks and round eyes, where two edges meet and nothing laps."""
 
-    kind, notion = "eyes", "hooks"
+    kind = "eyes"
+    amounts = (("hooks", "count", "count"),)
     kinds = ("hook", "eye")
     notions = ("thread", "hooks")
     says = ("first", "second", "close")
-
-    def values(self, pattern: Cut) -> dict[str, tuple[object, str]]:
-        return super().values(pattern) | {"reach": (REACH, "allowance")}
+    also = (Also("reach", REACH),)
 
 
 _KINDS: dict[str, type[Fasteners]] = {"snaps": Snaps, "hooks": Hooks, "eyes": Eyes}
@@ -141,6 +137,26 @@ def _in_one_layer(eyelets: Eyelets, state: State, pattern: Cut) -> Iterator[Case
             yield Case(not folded, place)
 
 
+def _lies_alone(eyelets: Eyelets, state: State, pattern: Cut) -> Iterator[Case]:
+    """No facing, lining or hem lies under the mark yet: from between two layers that an eyelet clamps no cord gets
+    out. A piece that is still wrong side out lies apart from what it is joined to."""
+    for place in eyelets.places if not eyelets.opposite else ():
+        at, near = spot(pattern, place), nearest(pattern, place)
+        if at is None or near is None or place.piece in state.inside_out:
+            continue
+        off = pattern.piece(place.piece).edge(near[0]).path.distance_to(at)
+        under = [0.0]
+        for side in halves(pattern, place):
+            run = Run(place.piece, (near[0],), side)
+            if state.touches(at_place(pattern, ("casing", place.piece, side, near[0]), near[1])):
+                under = [0.0]  # told already: it is too late for the casing
+                break
+            if state.touches(at_place(pattern, ("faced", place.piece, side, near[0]), near[1])):
+                under += [reach(pattern, Run(each.piece, each.edges)) for each in state.opposite(pattern, run)]
+            under += [each.deep for each in state.turned if each.run.piece == place.piece and near[0] in each.run.edges]
+        yield Case(off >= max(under), place)
+
+
 @operation
 class Eyelets(OnMarks):
     """Set eyelets where a cord comes out of a casing, or work them as a "buttonhole" each; or, with those `opposite`
@@ -151,17 +167,20 @@ class Eyelets(OnMarks):
         make.eyelets(tote.eyelet)
     """
 
-    kind = notion = "eyelets"
-    stitch_type = ""
+    kind = "eyelets"
+    amounts: ClassVar[Amounts] = (("eyelets", "count", "count"),)
     cautions: ClassVar[Words] = ("ripper", "cords")
     tools: ClassVar[Words] = ("chalk", "scissors")
     notions: ClassVar[Words] = ("eyelets",)
     says: ClassVar[Keys] = ("back", "set")
-    why = ("why",)
     gives: ClassVar[tuple[Of, ...]] = (Of("eyelet", "places"),)
     wanted: ClassVar[tuple[Of, ...]] = (Of("eyelet_used", "places"),)
-    rules: ClassVar[Rules] = (once("eyelet"), Rule(Asking(_in_one_layer), "eyelet_late"))
-    work = (4.0, 3.0)
+    rules: ClassVar[Rules] = (
+        once("eyelet"),
+        Rule(Asking(_in_one_layer), "eyelet_late"),
+        Rule(Asking(_lies_alone), "eyelet_in_lining"),
+    )
+    work = Work(4.0, each=3.0, of="places")
     thing: ClassVar[ThingKind] = "eyelet"
     across = 8.0
 
@@ -189,7 +208,8 @@ class Eyelets(OnMarks):
 class CordHoles(Eyelets):
     """Small buttonholes through one layer of a casing, out of which a cord comes (common practice, no source)."""
 
-    kind, notion = "cord_holes", ""
+    kind = "cord_holes"
+    amounts = ()
     stitch_type = "304"  # in two rows and two bars, from memory
     cautions = ("needle", "ripper", "cords")
     tools = ("machine", "buttonhole_foot", "chalk", "seam_ripper", "pins")
@@ -205,15 +225,15 @@ class LacingEyelets(Eyelets):
     """Eyelets in two rows that face each other, through all layers of either edge."""
 
     kind = "lacing_eyelets"
-    notion = "eyelets"
+    amounts = (("eyelets", "both", "count"),)
     says = ("back", "set", "lace")
     gives = (Of("eyelet", "places"), Of("eyelet", "opposite"))
     wanted = ()
     rules = (
         once("eyelet"),
         *early("eyelet"),
-        Rule(as_many("opposite"), "fasteners_unequal", tells=("number", "other")),
-        Rule(Asking(_as_far_apart), "fasteners_apart", tells=("place", "size", "other"), do_tells=("amount",)),
+        Rule(as_many("opposite"), "fasteners_unequal"),
+        Rule(Asking(_as_far_apart), "fasteners_apart"),
     )
 
     @property
@@ -222,7 +242,8 @@ class LacingEyelets(Eyelets):
         return self.opposite
 
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
-        return (self._on(pattern, self.places, "eyelet"), self._on(pattern, self.opposite, "eyelet"))
+        return (*self._on(pattern, self.places, "eyelet"), *self._on(pattern, self.opposite, "eyelet"))
 
-    def notion_amounts(self, pattern: Cut) -> dict[str, tuple[float, str]]:
-        return {"eyelets": (2 * self.count(pattern), "count")}
+    def both(self, pattern: Cut) -> int:
+        """How many there are in both rows."""
+        return 2 * self.count(pattern)

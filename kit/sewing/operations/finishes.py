@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from kit.sewing import section
-from kit.sewing.rules import Pressed
 from kit.sewing.vocabulary import *
 
 EDGESTITCH = 3.0
@@ -12,16 +11,11 @@ _APART = 6.0
 """mm between rows of topstitching."""
 
 
-def _within_reach(finish: EdgeFinish, state: State, pattern: Cut) -> Iterable[Case]:
+def _within_reach(finish: EdgeFinish, state: State, pattern: Cut, run: Run) -> bool:
     """The raw edges are not shut in, nor turned under or faced."""
-    for run in finish.edges:
-        shut = not state.is_raw(pattern, run) and any(map(state.touches, facts_of(pattern, (run,), "shut_in")))
-        gone = any(
-            done.how in ("faced", "hemmed") and done.span.overlap(span) > 0.5
-            for span in spans(pattern, run)
-            for done in state.closed
-        )
-        yield Case(not shut and not gone, run)
+    shut = not state.is_raw(pattern, run) and any(map(state.touches, facts_of(pattern, (run,), "shut_in")))
+    gone = [done.span for done in state.closed if done.how in ("faced", "hemmed")]
+    return not shut and not any(span.overlap(own) > 0.5 for span in gone for own in spans(pattern, run))
 
 
 @operation
@@ -36,22 +30,19 @@ class EdgeFinish(Operation):
     kind = "edge_finish"
     seam_class = "6.01.01"
     says = ("sew", both("edges"))
-    why = ("why",)
-    rules = (Rule(Asking(_within_reach), "finished_late", each=True),)
+    rules = (Rule(Each("edges", _within_reach), "finished_late", each=True),)
+    pictures = seen(
+        "edges",
+        lambda finish, run: laid(
+            run, Row(run, inset=1.5 if finish.leave else -3.0, zigzag=True), section=section.one_ply()
+        ),
+    )
 
-    edges: tuple[Run, ...] = runs()
+    edges: tuple[Run, ...] = runs(
+        closes=lambda finish: "finished" if finish.leave else None, takes=lambda finish: 0.0 if finish.leave else None
+    )
     stitch: str = word(FINISHES[:3], default="zigzag", fills={"finish": "word.finish"})
     leave: bool = flag(default=False)
-
-    def closes(self, pattern: Cut) -> tuple[Closing, ...]:
-        return closings(pattern, self.edges, "finished") if self.leave else ()
-
-    def takes(self, pattern: Cut) -> dict[tuple[str, str], float]:
-        return taken(self.edges, 0.0) if self.leave else {}
-
-    def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
-        run = shown(pattern, self.edges[0])
-        return (laid(run, Row(run, inset=1.5 if self.leave else -3.0, zigzag=True), section=section.one_ply()),)
 
 
 @operation
@@ -68,7 +59,7 @@ class Topstitch(Operation):
     crosses = True
     says = ("{near}", both("along"))
     also = (Also("apart", _APART),)
-    why = ("why",)
+    pictures = seen("along", lambda row, run: laid(run, *row.sewn(run), section=section.faced("main", True)))
     rules = (
         Rule(Closed("along"), "edge_still_raw", says="topstitched_raw", each=True),
         Rule(Pressed("along"), "topstitched_unpressed", each=True),
@@ -84,10 +75,9 @@ class Topstitch(Operation):
         near = "edge" if self.distance <= EDGESTITCH else "sew"
         return f"{near}_rows" if self.rows > 1 else near
 
-    def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
-        run = shown(pattern, self.along[0])
-        rows = tuple(Row(run, inset=self.distance + _APART * number) for number in range(self.rows))
-        return (laid(run, *rows, section=section.faced("main", True)),)
+    def sewn(self, run: Run) -> tuple[Row, ...]:
+        """Its rows along a run."""
+        return tuple(Row(run, inset=self.distance + _APART * number) for number in range(self.rows))
 
 
 @operation(verb="edgestitch")
@@ -125,11 +115,10 @@ class Staystitch(Operation):
 
     kind = "staystitch"
     says = ("sew", both("along"))
-    why = ("why",)
     gives = (Of("staystitched", "along"),)
     rules = (
         Rule(Raw("along"), "staystitched_late", each=True),
-        Rule(Asking(_beyond_cloth), "staystitch_outside_cloth", tells=(), each=True),
+        Rule(Asking(_beyond_cloth), "staystitch_outside_cloth", each=True),
     )
     pictures = seen("along", lambda row, run: laid(run, Row(run, inset=-row.distance), section=section.one_ply()))
 

@@ -11,7 +11,6 @@ from kit.piece.role import PieceRole
 from kit.sewing import section as seams
 from kit.sewing.fields import part
 from kit.sewing.operations.zips import Zip, flush
-from kit.sewing.reading import in_call
 from kit.sewing.sections import closures as section
 from kit.sewing.vocabulary import *
 
@@ -34,8 +33,7 @@ def _wide(pattern: Cut, run: Run) -> float:
 
 def _facing_wide(fly: FlyZip, state: State, pattern: Cut) -> Iterator[Case]:
     wide, least = _wide(pattern, fly.facing), fly.lap + BEYOND
-    values = {"wide": measured(wide), "lap": measured(fly.lap), "least": measured(least)}
-    yield Case(wide >= least - 0.5, fly.facing, amount=least - wide, values=values)
+    yield off_by(fly.facing, least - wide, wide=wide, lap=fly.lap, least=least)
 
 
 def _as_long(fly: FlyZip, state: State, pattern: Cut) -> Iterator[Case]:
@@ -74,6 +72,7 @@ class FlyZip(Zip):
     cautions = ("needle", "pins", "iron", "scissors")
     tools = ("machine", "zip_foot", "pins", "iron", "chalk", "scissors")
     caught = False
+    joined = (*Zip.joined, ("facing", "over"), ("shield", "under"))
     says = (
         "face",
         "press",
@@ -91,10 +90,8 @@ class FlyZip(Zip):
     also = (Also("out", OUTSIDE),)
     rules = (
         *Zip.rules,
-        Rule(Asking(_facing_wide), "fly_facing_narrow", tells=("wide", "lap"), do_tells=("least",)),
-        Rule(
-            Asking(_as_long), "fly_facing_length", tells=("place", "length", "opening"), do_tells=("most",), each=True
-        ),
+        Rule(Asking(_facing_wide), "fly_facing_narrow"),
+        Rule(Asking(_as_long), "fly_facing_length", each=True),
         Rule(Asking(_lower_end), "fly_shield_open"),
     )
 
@@ -111,11 +108,6 @@ class FlyZip(Zip):
             raise KitError(
                 message("refusal.fly_same_piece"), where=in_call(asked.where), do=message("refusal.fly_same_piece_do")
             )
-
-    @property
-    def joins(self) -> tuple[tuple[Run, Run], ...]:
-        behind = ((self.shield, self.under),) if self.shield is not None else ()
-        return (*super().joins, (self.facing, self.over), *behind)
 
     def roles(self) -> tuple[tuple[str, PieceRole, str], ...]:
         return ((self.facing.piece, "facing", self.over.piece),)

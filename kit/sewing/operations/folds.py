@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from kit.diagnostic import Told, named_edge
+from kit.diagnostic import named_edge
 from kit.piece.dart import dart_of
 from kit.piece.dart import depth as dart_depth
 from kit.piece.dart import fold_line as dart_fold
@@ -14,10 +14,9 @@ from kit.piece.pleat import fold_line as pleat_fold
 from kit.piece.pleat import intake, pleat_of
 from kit.sewing.handle import piece_of
 from kit.sewing.marked import Fold
-from kit.sewing.open_folds import OpenFold, open_folds
+from kit.sewing.open_folds import open_folds
 from kit.sewing.scenes import sewn_shut
 from kit.sewing.sections import folds as shapes
-from kit.sewing.trouble import trouble
 from kit.sewing.vocabulary import *
 
 
@@ -103,25 +102,19 @@ class Folding(Operation):
         for fold, fact in self._halves(pattern):
             piece = pattern.piece(fold.piece)
             self._whole(piece, fold.name)
-            for mouth in open_folds(piece):
-                if mouth.name != fold.name:
-                    continue
-                if fact in state.facts:
-                    found[fold.said] = _told(
-                        piece,
-                        mouth,
-                        "twice",
-                        message("sewing_trouble.fold_twice", fold=mouth.label),
-                        message("sewing_trouble.do_take_one_out"),
-                    )
+            for mouth in (each for each in open_folds(piece) if each.name == fold.name):
                 span = Span(piece.name, fact[2], mouth.edge, mouth.start, mouth.end)  # type: ignore[arg-type]
-                if any(done.span.overlap(span) > 0.5 for done in state.on((piece.name, span.side, mouth.edge))):
-                    found[fold.said] = _told(
-                        piece,
-                        mouth,
-                        "late",
-                        message("sewing_trouble.fold_late", fold=mouth.label, edge=named_edge(piece.edge(mouth.edge))),
-                        message("sewing_trouble.fold_late_do"),
+                late = any(done.span.overlap(span) > 0.5 for done in state.on(span.key))
+                if late or fact in state.facts:
+                    code, do = ("late", "fold_late_do") if late else ("twice", "do_take_one_out")
+                    values = {"edge": named_edge(piece.edge(mouth.edge))} if late else {}
+                    found[fold.said] = trouble(
+                        f"{'dart' if mouth.kind == 'dart' else 'pleat'}_{code}",
+                        message(f"sewing_trouble.fold_{code}", fold=mouth.label, **values),
+                        piece.title,
+                        message(f"sewing_trouble.{do}"),
+                        piece=piece.name,
+                        edge=mouth.edge,
                     )
         return tuple(found.values())
 
@@ -140,11 +133,6 @@ class Folding(Operation):
 def _edge(fold: Fold) -> Run:
     """The edge that a fold opens on."""
     return Run(fold.piece, (fold.edge,), fold.side)
-
-
-def _told(piece: Piece, mouth: OpenFold, code: str, what: Told, do: Told) -> Diagnostic:
-    kind = "dart" if mouth.kind == "dart" else "pleat"
-    return trouble(f"{kind}_{code}", what, piece.title, do, piece=piece.name, edge=mouth.edge)
 
 
 def _toward(piece: Piece, edge: str, end: str) -> str:
@@ -192,10 +180,8 @@ class SewDarts(Folding):
         if not self.real:
             return spared
         pieces = tuple(dict.fromkeys(fold.piece for fold in self.real))
-        found = [
-            *spared,
-            Sentence("dart.fold" if len(self.real) > 1 else "dart.fold_one", {"pieces": (pieces, "piece")}),
-        ]
+        one = len(self.real) == 1
+        found = [*spared, Sentence("dart.fold_one" if one else "dart.fold", {"pieces": (pieces, "piece")})]
         pressed: list[Sentence] = []
         for fold in self.real:
             piece = pattern.piece(fold.piece)
@@ -211,10 +197,8 @@ class SewDarts(Folding):
             }
             found.append(Sentence("dart.sew", values))
             press = {name: values[name] for name in ("pieces", "edge", "toward")}
-            key = "dart.press" if len(self.real) == 1 else "dart.press_of"
-            sentence = Sentence(key, press)
-            if sentence not in pressed:
-                pressed.append(sentence)
+            sentence = Sentence("dart.press" if one else "dart.press_of", press)
+            pressed += [sentence] if sentence not in pressed else []
         return (*found, Sentence("dart.tie", {}), *pressed, *both_sides(pattern, self.runs()))
 
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
@@ -249,7 +233,7 @@ class FoldPleats(Folding):
     """
 
     kind = "pleat"
-    why = ("why",)
+    lastly: ClassVar[Keys] = (Sentence("pleat.press", {}),)
 
     def _whole(self, piece: Piece, name: str) -> Pleat:
         return pleat_of(piece, name)
@@ -268,14 +252,14 @@ class FoldPleats(Folding):
             "toward": ((Run(fold.piece, (_toward(piece, fold.edge, pleat.laid),)),), "edge"),
         }
 
+    def _keys(self, pleat: Pleat) -> tuple[str, ...]:
+        """The keys of what is said of one of them."""
+        return ("fold", "lay", "baste_both" if pleat.far and pleat.held == "both" else "baste")
+
     def sentences(self, pattern: Cut) -> tuple[Sentence, ...]:
-        found: list[Sentence] = []
-        for fold in self.folds:
-            values = self._values(pattern, fold)
-            pleat = pleat_of(pattern.piece(fold.piece), fold.name)
-            held = "baste_both" if pleat.far and pleat.held == "both" else "baste"
-            found += [Sentence(f"pleat.{key}", values) for key in ("fold", "lay", held)]
-        return (*found, Sentence("pleat.press", {}), *both_sides(pattern, self.runs()))
+        folds = [(pleat_of(pattern.piece(fold.piece), fold.name), self._values(pattern, fold)) for fold in self.folds]
+        found = (Sentence(f"{self.kind}.{key}", values) for pleat, values in folds for key in self._keys(pleat))
+        return (*found, *self.told(self.lastly, pattern), *both_sides(pattern, self.runs()))
 
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
         piece, run, near = self._near(pattern)
@@ -299,16 +283,10 @@ class SewTucks(FoldPleats):
     """
 
     kind = "tuck"
-    why = ("why",)
+    lastly = ()
 
-    def sentences(self, pattern: Cut) -> tuple[Sentence, ...]:
-        found: list[Sentence] = []
-        for fold in self.folds:
-            values = self._values(pattern, fold)
-            pleat = pleat_of(pattern.piece(fold.piece), fold.name)
-            sew = "sew_part" if 0 < pleat.sewn < pleat.lines[0].length - 0.5 else "sew"
-            found += [Sentence(f"tuck.{key}", values) for key in ("fold", sew, "press")]
-        return (*found, *both_sides(pattern, self.runs()))
+    def _keys(self, pleat: Pleat) -> tuple[str, ...]:
+        return ("fold", "sew_part" if 0 < pleat.sewn < pleat.lines[0].length - 0.5 else "sew", "press")
 
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
         piece, run, near = self._near(pattern)

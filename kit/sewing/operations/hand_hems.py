@@ -9,8 +9,6 @@ from kit.sewing.vocabulary import *
 
 LEAST_BLIND = 15.0  # mm of hem that can be sewn blind (common practice, no source)
 MOST_ROLLED = 10.0  # mm of edge that can be rolled (common practice, no source)
-_LEAST = measured(LEAST_BLIND, "allowance")
-_MOST = measured(MOST_ROLLED, "allowance")
 LEAST_SURPLUS = 2.0  # mm of fullness that needs easing
 MOST_SURPLUS = 0.15
 """Share of the edge that can be eased into a wide hem (common practice, no source)."""
@@ -30,15 +28,8 @@ class HandHem(Hem):
     tools: ClassVar[Words] = ("machine", "pins", "iron", "hand_needle")
     stages: ClassVar[tuple[Stage, ...]] = (Stage("fold", (*BEGUN, *TURNED), sews=False), stitched("baste", "{by}"))
     why: ClassVar[Keys] = ("why",)
-    rules: ClassVar[Rules] = (
-        *Hem.rules,
-        Rule(
-            Excess(lambda hem: LEAST_BLIND - hem.depth, of="edges", values={"least": _LEAST}),
-            "blind_hem_narrow",
-            tells=("depth",),
-            do_tells=("least",),
-        ),
-    )
+    work: ClassVar[Work] = Work(6.0, lambda hem: 20.0 if hem.by == "hand" else 8.0)  # 20 cm by hand in 4 minutes
+    rules: ClassVar[Rules] = (*Hem.rules, at_least("depth", LEAST_BLIND, "blind_hem_narrow", of="edges"))
 
     first: float = width(most=DEEPEST_HEM, argument="depth")
     second: float = size(default=0, most=DEEPEST_HEM, argument="turn")
@@ -50,27 +41,21 @@ class HandHem(Hem):
         depth, turn = asked.read["first"], asked.read["second"]
         return cls(**asked.read | {"first": turn or depth, "second": depth if turn else 0.0})
 
-    def minutes(self, pattern: Cut) -> float:
-        """A learner sews 20 cm of blind hem by hand in about 4 minutes (common practice, no source)."""
-        metres = sum(span.length for run in self.runs() for span in spans(pattern, run)) / 1000
-        return 6.0 + (20.0 if self.by == "hand" else 8.0) * metres
-
     def _section(self) -> Section:
         return shapes.blind(self.second > 0)
 
-    def _rows(self, run: Run) -> tuple[Row, ...]:
+    def rows(self, run: Run) -> tuple[Row, ...]:
         return (Row(run, inset=max(self.depth - 6.0, self.depth / 2), style="hand" if self.by == "hand" else "zigzag"),)
 
 
 def _long_enough(hem: WideHem, state: State, pattern: Cut) -> Iterable[Case]:
     surplus = hem.surplus(pattern)
-    return (Case(surplus >= -LEAST_SURPLUS, hem.edges[0], amount=-surplus, values={"surplus": measured(-surplus)}),)
+    return (off_by(hem.edges[0], -surplus, LEAST_SURPLUS, surplus=-surplus),)
 
 
 def _short_enough(hem: WideHem, state: State, pattern: Cut) -> Iterable[Case]:
     surplus, size = hem.surplus(pattern), sum(run_length(pattern, run) for run in hem.edges)
-    values = {"surplus": measured(surplus)}
-    return (Case(surplus <= MOST_SURPLUS * size, hem.edges[0], amount=surplus, values=values),)
+    return (off_by(hem.edges[0], surplus, MOST_SURPLUS * size, surplus=surplus),)
 
 
 @operation
@@ -93,8 +78,8 @@ class WideHem(HandHem):
     also = (Also("surplus", lambda hem, pattern: hem.surplus(pattern), "length"),)
     rules = (
         *HandHem.rules,
-        Rule(Asking(_long_enough), "wide_hem_short", do="do_face_or_narrow_hem", tells=("first", "surplus")),
-        Rule(Asking(_short_enough), "wide_hem_full", do="do_face_or_narrow_hem", tells=("first", "surplus")),
+        Rule(Asking(_long_enough), "wide_hem_short", do="do_face_or_narrow_hem"),
+        Rule(Asking(_short_enough), "wide_hem_full", do="do_face_or_narrow_hem"),
     )
 
     second: float = fixed(0.0)
@@ -149,18 +134,9 @@ class RolledHem(Hem):
     stages = ()  # rolled a little at a time, each bit sewn at once
     why = ("why",)
     also = (Also("row", lambda hem, pattern: max(hem.first - 2.0, hem.first / 2)),)  # it keeps the edge from stretching
-    work = (5.0, 30.0)
+    work = Work(5.0, 30.0)
     gives = (Of("shut_in", "edges"),)
-    rules = (
-        ONE_ROW_EACH,
-        *Hem.rules,
-        Rule(
-            Excess(lambda hem: hem.first - MOST_ROLLED, of="edges", values={"most": _MOST}),
-            "rolled_hem_wide",
-            tells=("first",),
-            do_tells=("most",),
-        ),
-    )
+    rules = (ONE_ROW_EACH, *Hem.rules, at_most("first", MOST_ROLLED, "rolled_hem_wide", of="edges"))
 
     first: float = width(default=6 * mm, most=20.0, argument="turn")
     second: float = fixed(0.0)
@@ -170,7 +146,7 @@ class RolledHem(Hem):
     def _section(self) -> Section:
         return shapes.rolled()
 
-    def _rows(self, run: Run) -> tuple[Row, ...]:
+    def rows(self, run: Run) -> tuple[Row, ...]:
         return (Row(run, inset=2.0, style="hand"),)
 
 

@@ -4,8 +4,7 @@ from __future__ import annotations
 
 from kit.sewing import section
 from kit.sewing.named import ends_within
-from kit.sewing.places import Ring, hanging, in_two_rows, raw_beside
-from kit.sewing.rules import EndToEnd
+from kit.sewing.places import raw_beside
 from kit.sewing.vocabulary import *
 
 EDGE = 2.0  # mm from the inner fold to the row
@@ -38,16 +37,12 @@ def _one_row_each(hem: Hem, state: State, pattern: Cut) -> Iterable[Case]:
         yield case._replace(holds=True) if own else case
 
 
-ONE_ROW_EACH = Rule(Asking(_one_row_each), "not_joined_yet", tells=("place", "other"), each=True)
+ONE_ROW_EACH = Rule(Asking(_one_row_each), "not_joined_yet", each=True)
 
 
 def stitched(*says: str | Say, press: str = "press") -> Stage:
     """The second stage of a hem, what is folded being stitched."""
     return Stage("stitch", (*says, press), rules=(ONE_ROW_EACH,))
-
-
-def _hanging(hem: Hem, state: State, pattern: Cut) -> Iterable[Case]:
-    return hanging(state, pattern, hem.catching, hem.edges)
 
 
 @operation
@@ -75,16 +70,18 @@ class Hem(Operation):
         Of("shut_in", "edges", when=lambda hem: hem.second > 0),
         Of("shut_in", "catching", when=lambda hem: hem.second > 0),
     )
-    rules: ClassVar[Rules] = (
-        Rule(Asking(_hanging), "caught_loose", each=True),
-        Rule(Ring("edges"), "not_a_ring_yet", when=lambda hem: hem.ring),
-        Rule(
-            Excess(lambda hem: hem.first - hem.second, of="edges", slack=0.5),
-            "hem_turns",
-            do="do_deepen_second_turn",
-            tells=(),
-            when=lambda hem: hem.second > 0,
+    changes = (
+        Brings(
+            "turned",
+            lambda hem, pattern: tuple(
+                Turned(run, hem.depth, hem.rows(run)[0].inset) for run in (*hem.edges, *hem.catching)
+            ),
         ),
+    )
+    rules: ClassVar[Rules] = (
+        Rule(Hanging("catching", "edges"), "caught_loose", each=True),
+        Rule(Ring("edges"), "not_a_ring_yet", when=lambda hem: hem.ring),
+        deeper_turn("edges", when=lambda hem: hem.second > 0),
     )
 
     edges: tuple[Run, ...] = runs(closes="hemmed", takes=("first", "second"))
@@ -122,19 +119,15 @@ class Hem(Operation):
         part = "part" if self.second > 0 else "allowance"
         return super().values(pattern) | {"first": (self.first, part), "second": (self.second, part)}
 
-    def effect(self, pattern: Cut) -> Effect:
-        turned = tuple(Turned(run, self.depth, self._rows(run)[0].inset) for run in (*self.edges, *self.catching))
-        return replace(super().effect(pattern), turned=turned)
-
     def _section(self) -> Section:
         return section.hem_twice(self.first, self.second) if self.second > 0 else section.hem_once()
 
-    def _rows(self, run: Run) -> tuple[Row, ...]:
+    def rows(self, run: Run) -> tuple[Row, ...]:
         return (Row(run, inset=max(self.depth - EDGE, self.depth / 2)),)
 
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
         run = shown(pattern, self.edges[0])
-        scene = turned_up(run, self.depth, *self._rows(run), section=self._section())
+        scene = turned_up(run, self.depth, *self.rows(run), section=self._section())
         caught = [shown(pattern, end, run.side) for end in self.catching if end.side in (None, run.side)]
         turns = [tuple((edge, self.depth) for edge in end.edges) for end in caught]
         ends = (Layer(end, stuff="facing", on=run, turn=turn) for end, turn in zip(caught, turns, strict=True))

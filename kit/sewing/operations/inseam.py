@@ -10,7 +10,6 @@ from __future__ import annotations
 from kit.sewing import section
 from kit.sewing.fields import EMPTY, opening
 from kit.sewing.operations.joined import Seam, pinned, pressing
-from kit.sewing.places import closed_but, on_both, sewn_length
 from kit.sewing.reading import mark_label
 from kit.sewing.sections import pockets as shapes
 from kit.sewing.vocabulary import *
@@ -18,11 +17,10 @@ from kit.sewing.vocabulary import *
 _FINISH = Say("finish", lambda seam: seam.finish != "none")
 
 
-def _part_of_edge(pocket: PocketBag, state: State, pattern: Cut) -> Iterator[Case]:
+def _part_of_edge(pocket: PocketBag, state: State, pattern: Cut, run: Run) -> bool:
     """Something of the seam is left above or below the bag."""
-    for run in pocket.b:
-        size = pattern.piece(run.piece).edge(run.edges[0]).path.length
-        yield Case(run.start is not None and run_length(pattern, run) < size - 1.0, run)
+    size = pattern.piece(run.piece).edge(run.edges[0]).path.length
+    return run.start is not None and run_length(pattern, run) < size - 1.0
 
 
 @operation
@@ -40,10 +38,9 @@ class PocketBag(Seam):
     cautions = ("needle", "pins", "iron")
     tools = ("machine", "pins", "iron")
     says = ("pin", "sew", _FINISH, "press", both("b"))
-    why = ("why",)
     gives = (Of("pocket_bag", "a", each="half"),)
     wanted = (Of("bag_closed", "a", each="half"),)
-    rules = (whole_edges("a"), Rule(Asking(_part_of_edge), "mouth_whole_edge", says="bag_whole_seam", each=True))
+    rules = (whole_edges("a"), Rule(Each("b", _part_of_edge), "mouth_whole_edge", says="bag_whole_seam", each=True))
 
     a: tuple[Run, ...] = meets(
         "b", argument="bag", marked="b", closes="sewn", takes="allowance", role="pocket", fills={"bag": "piece"}
@@ -57,12 +54,8 @@ class PocketBag(Seam):
     ease: float = fixed(0.0)
 
     def effect(self, pattern: Cut) -> Effect:
-        found = super().effect(pattern)
-        mouth = tuple(
-            ("pocket_mouth", span.piece, span.side, span.edge, f"{span.start:.0f}", f"{span.end:.0f}")
-            for run in self.b
-            for span in spans(pattern, run)
-        )
+        found, at = super().effect(pattern), (span for run in self.b for span in spans(pattern, run))
+        mouth = tuple(("pocket_mouth", *span.key, f"{span.start:.0f}", f"{span.end:.0f}") for span in at)
         return replace(found, facts=found.facts + mouth, faced=self.runs())
 
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
@@ -102,8 +95,7 @@ def _where_bags_are(seam: PocketSeam, state: State, pattern: Cut) -> Iterator[Ca
 
 def _equal_bags(seam: PocketSeam, state: State, pattern: Cut) -> Iterator[Case]:
     one, two = (sewn_length(pattern, (run,)) / len(sides_of(pattern, run)) for run in seam.bags)
-    off = abs(one - two)
-    yield Case(off <= 2.0, seam.bags[0], amount=off, values={"gap": measured(off)})
+    yield off_by(seam.bags[0], abs(one - two), 2.0, gap=abs(one - two))
 
 
 def _part_of_seam(seam: PocketSeam, state: State, pattern: Cut) -> Iterator[Case]:
@@ -129,14 +121,13 @@ class PocketSeam(Seam):
     cautions = ("needle", "pins", "iron", "scissors")
     tools = ("machine", "pins", "iron", "scissors")
     says = (pinned("right"), "sew", "round", "on", _FINISH, "clip", "press", both("a", "b"))
-    why = ("why",)
     also = (Also("from", lambda seam, pattern: (seam.a[0], seam.mouth[0]), "measured"),)
     gives = (Of("bag_closed", "bags", each="half"),)
     rules = (
-        Rule(Of("pocket_bag", "bags", each="half"), "bag_not_set", tells=("piece",), each=True),
-        Rule(Asking(_where_bags_are), "mouth_moved", tells=("start", "end")),
-        Rule(Asking(_equal_bags), "bags_unequal", tells=("gap",)),
-        Rule(Asking(_part_of_seam), "mouth_whole_edge", says="mouth_whole_seam", tells=()),
+        Rule(Of("pocket_bag", "bags", each="half"), "bag_not_set", each=True),
+        Rule(Asking(_where_bags_are), "mouth_moved"),
+        Rule(Asking(_equal_bags), "bags_unequal"),
+        Rule(Asking(_part_of_seam), "mouth_whole_edge", says="mouth_whole_seam"),
     )
 
     allowance: float = width()

@@ -27,8 +27,7 @@ class BasteInterfacing(Interfacing):
     tools = ("machine", "pins", "scissors")
     notions = ("thread", "sewn_in_interfacing")
     says = ("lay", "sew", "trim")
-    why = ("why",)
-    rules = (*INTERFACED, Rule(Asking(_beyond_cloth), "basting_outside_cloth", tells=("distance",), each=True))
+    rules = (*INTERFACED, Rule(Asking(_beyond_cloth), "basting_outside_cloth", each=True))
 
     pieces: tuple[str, ...] = pieces(like="make.baste_interfacing(collar)")
     distance: float = width(default=3 * mm)

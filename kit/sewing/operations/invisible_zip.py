@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from kit.sewing.operations.zips import TOP, Zip, closed_above, equal_sides
-from kit.sewing.places import minus
 from kit.sewing.sections import closures as section
 from kit.sewing.vocabulary import *
 
@@ -19,8 +18,7 @@ def _too_short(zip: InvisibleZip, state: State, pattern: Cut) -> Iterator[Case]:
     """Whether the slider finds room below the last stitch."""
     opening = run_length(pattern, zip.over)
     least = opening - zip.from_top + SPARE
-    values = {"length": measured(zip.length), "opening": measured(opening), "least": measured(least)}
-    yield Case(zip.length >= least - 0.5, zip.over, amount=least - zip.length, values=values)
+    yield off_by(zip.over, least - zip.length, length=zip.length, opening=opening, least=least)
 
 
 def _seam_below(zip: InvisibleZip, state: State, pattern: Cut) -> Iterator[Case]:
@@ -52,20 +50,18 @@ class InvisibleZip(Zip):
 
     kind = "invisible_zip"
     notions = ("thread", "invisible_zip")
+    amounts = (("invisible_zip", "length", "length"),)
     says = ("coil", "lay_first", "stitch_first", "lay_second", "close", "ends")
     why = ("why", "why_seam")
     rules = (
-        Rule(Asking(equal_sides), "zip_sides", tells=("size", "other")),
-        Rule(Asking(_too_short), "zip_short", says="zip_ends_short", tells=("length",), do_tells=("least", "opening")),
+        Rule(Asking(equal_sides), "zip_sides"),
+        Rule(Asking(_too_short), "zip_short", says="zip_ends_short"),
         Rule(Asking(_seam_below), "seam_before_zip"),
-        Rule(First(closed_above, "above"), "zip_late", tells=("edge",)),
+        Rule(First(closed_above, "above"), "zip_late"),
     )
 
     lap: float = fixed(0.0)
     from_top: float = size(default=5 * mm, most=TOP)
-
-    def notion_amounts(self, pattern: Cut) -> dict[str, tuple[float, str]]:
-        return {"invisible_zip": (self.length, "length")}
 
     def top(self, pattern: Cut) -> float:
         return self.from_top

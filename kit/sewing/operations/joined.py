@@ -3,14 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from itertools import product
 
 from kit.diagnostic import per_cent
-from kit.sewing.base import over_the_fold
 from kit.sewing.facts import drawn_up_to
 from kit.sewing.joined_lengths import gaps_of, pairs, stitch_length
-from kit.sewing.operation import Telling
-from kit.sewing.reading import Reader, read_size
-from kit.sewing.rules import EndToEnd
+from kit.sewing.reading import read_size
+from kit.sewing.sentence import Telling
 from kit.sewing.spans import along
 from kit.sewing.stretching import eased_by_hand, eased_by_stitching
 from kit.sewing.vocabulary import *
@@ -55,6 +54,9 @@ class Seam(Operation):
     or the piece pressed towards; `ease` mm by which the longer run is longer on purpose, on each half."""
 
     crosses = True
+    changes: ClassVar[Changes] = (
+        Brings("unpressed", lambda seam, pattern: seam.a + seam.b if seam.press == "later" else ()),
+    )
 
     a: tuple[Run, ...] = meets("b", closes="sewn", takes="allowance")
     b: tuple[Run, ...] = meets("a", closes="sewn", takes="allowance")
@@ -63,55 +65,30 @@ class Seam(Operation):
 
     @property
     def joins(self) -> tuple[tuple[Run, Run], ...]:
-        if len(self.a) == len(self.b):
-            return tuple(zip(self.a, self.b, strict=True))
-        return tuple((one, other) for one in self.a for other in self.b)
+        alike = len(self.a) == len(self.b)
+        return (*(zip(self.a, self.b, strict=True) if alike else product(self.a, self.b)), *super().joins)
 
     def _names(self) -> tuple[tuple[str, ...], tuple[str, ...]]:
         return tuple(dict.fromkeys(r.piece for r in self.a)), tuple(dict.fromkeys(r.piece for r in self.b))
 
-    def _place(self) -> dict[str, tuple[object, str]]:
-        first, second = self._names()
-        return {"a": (first, "piece"), "b": (second, "piece"), "edge": (self.a, "edge"), "other": (self.b, "edge")}
-
     def _pin(self, faces: str) -> Sentence:
         """How the two are laid together: by their one edge name, or run on run."""
         first, second = self._names()
-        alike = {edge for run in self.a for edge in run.edges} == {edge for run in self.b for edge in run.edges}
-        if first == second and alike:
-            both_halves = {"edge": (tuple(replace(run, side=None) for run in self.a), "edge")}
-            return Sentence(f"pin_{faces}_same_piece", self._place() | both_halves)
-        if alike:
-            return Sentence(f"pin_{faces}", self._place())
-        return Sentence(f"pin_{faces}_run_on_run", {"a": (self.a, "place"), "b": (self.b, "place")})
-
-    def _match(self, pattern: Cut) -> tuple[Sentence, ...]:
-        """What is matched when the two are pinned: only what is there."""
-        seams = len(self.a) > 1 or len(self.b) > 1
-        key = {
-            (True, True): "match_seams_and_notches",
-            (True, False): "match_seams",
-            (False, True): "match_notches",
-        }.get((seams, notched(pattern, self.a, self.b)), "")
-        return (Sentence(key, {}),) if key else ()
+        if {edge for run in self.a for edge in run.edges} != {edge for run in self.b for edge in run.edges}:
+            return Sentence(f"pin_{faces}_run_on_run", {"a": (self.a, "place"), "b": (self.b, "place")})
+        at = tuple(replace(run, side=None) for run in self.a) if first == second else self.a
+        edges = {"edge": (at, "edge"), "other": (self.b, "edge")}
+        key = f"pin_{faces}{'_same_piece' if first == second else ''}"
+        return Sentence(key, {"a": (first, "piece"), "b": (second, "piece"), **edges})
 
     def _ease(self, pattern: Cut) -> tuple[Sentence, ...]:
-        """By how much one row is longer, as it lies: over a fold both halves are one row."""
+        """By how much one row is longer, as it lies: over a fold both halves are one row. Of one that is gathered the
+        gathering has told."""
+        state = state_before(pattern, self)
+        if any(map(state.touches, facts_of(pattern, self.a + self.b, "gathered"))):
+            return ()
         halves = 2.0 if all(over_the_fold(pattern, run) for run in self.a + self.b) else 1.0
         return (Sentence("ease", {"ease": (self.ease * halves, "length")}),) if self.ease > 0 else ()
-
-    def _press(self) -> Sentence:
-        if self.press == "later":
-            return Sentence("press_later", {})
-        if self.press == "open":
-            return Sentence("press_open", {})
-        if self.press == "one side":
-            return Sentence("press_one_side", {})
-        return Sentence("press_towards", {"piece": ((self.press,), "piece")})
-
-    def effect(self, pattern: Cut) -> Effect:
-        found = super().effect(pattern)
-        return replace(found, unpressed=self.a + self.b) if self.press == "later" else found
 
     def check(self, state: State, pattern: Cut) -> tuple[Diagnostic, ...]:
         return broken(_FIRST, self, state, pattern) + super().check(state, pattern)
@@ -135,13 +112,16 @@ def pinned(faces: str) -> Telling:
 
 
 def matched(seam: Seam, pattern: Cut) -> tuple[Sentence, ...]:
-    """What is matched when the two are pinned, and what is eased in."""
-    return (*seam._match(pattern), *seam._ease(pattern))
+    """What is matched when the two are pinned, only what is there, and what is eased in."""
+    what = ["seams"] * (len(seam.a) > 1 or len(seam.b) > 1) + ["notches"] * notched(pattern, seam.a, seam.b)
+    return (*([Sentence(f"match_{'_and_'.join(what)}", {})] if what else ()), *seam._ease(pattern))
 
 
-def pressed(seam: Seam, pattern: Cut) -> tuple[Sentence, ...]:
+def pressed(seam: Seam, pattern: Cut) -> Sentence:
     """How the seam is pressed."""
-    return (seam._press(),)
+    if seam.press in ("later", "open", "one side"):
+        return Sentence(f"press_{seam.press.replace(' ', '_')}", {})
+    return Sentence("press_towards", {"piece": ((seam.press,), "piece")})
 
 
 def length_gap(pattern: Cut, seam: Seam) -> tuple[tuple[tuple[Run, ...], tuple[Run, ...], float], ...]:
@@ -185,17 +165,17 @@ def fullness(seam: Seam, state: State, pattern: Cut) -> Iterator[tuple[str, Case
                 yield "gathered_to_another_length", Case(False, longer[0], amount=abs(to - size), values=values)
 
 
-def _full(kind: str, code: str, *tells: str) -> Rule:
-    return Rule(First(fullness, kind), code, says=kind, tells=("place", *tells))
+def _full(kind: str, code: str) -> Rule:
+    return Rule(First(fullness, kind), code, says=kind)
 
 
 _FIRST = (
     in_a_row("a"),
     in_a_row("b"),
     _full("gathers_not_taken_up", "gathers_not_taken_up"),
-    _full("seam_not_gathered", "not_gathered_yet", "share"),
-    _full("seam_not_eased", "not_eased_yet", "share"),
-    _full("gathered_to_another_length", "gathered_to_another_length", "to", "size"),
+    _full("seam_not_gathered", "not_gathered_yet"),
+    _full("seam_not_eased", "not_eased_yet"),
+    _full("gathered_to_another_length", "gathered_to_another_length"),
 )
 """What is asked of every seam before its own rules."""
 

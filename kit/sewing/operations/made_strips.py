@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from kit.sewing import section
 from kit.sewing.pieced import joining, pieced
-from kit.sewing.scene import StripShape
 from kit.sewing.vocabulary import *
 
 _CUT_FOR = {
@@ -27,71 +26,55 @@ ROWS = ("one side", "both sides")
 """Along which of its long edges a strip is edgestitched: the open or seamed one, or both."""
 
 
-def _cut_to(asked: Asked, folds: tuple[str, ...], said: str) -> None:
-    """Raises `KitError` for a strip that is cut for something else."""
-    found = asked.reader.cut.strip(asked.read["name"])
-    if found.fold not in folds:
-        raise KitError(
-            f"it is cut {_CUT_FOR[found.fold]}, not {said}.",
-            where=found.title,
-            do=f"Write {_VERB_FOR[found.fold]} for it, or cut it {_CUT_FOR[folds[0]]}.",
-        )
-
-
-def _alike(make: MakeStrip, pattern: Cut) -> tuple[Sentence, ...]:
+def _alike(make: MakeStrip, pattern: Cut) -> str:
     """All of its count are made at once."""
-    return make.told(("count",), pattern) if pattern.strip(make.name).count > 1 else ()
+    return "count" if pattern.strip(make.name).count > 1 else ""
 
 
 def _comes_out(make: MakeStrip, state: State, pattern: Cut) -> Iterable[Case]:
     """It comes out as wide as the strip is meant to be."""
     strip = pattern.strip(make.name)
-    comes, meant = make.finished_width(strip.width), strip.finished_width
-    if meant:
-        values = {"width": measured(strip.width), "comes": measured(comes), "finished_width": measured(meant)}
-        yield Case(abs(comes - meant) <= 0.5, strip, amount=abs(comes - meant), values=values)
+    comes = make.finished_width(strip.width)
+    if meant := strip.finished_width:
+        yield off_by(strip, abs(comes - meant), width=strip.width, comes=comes, finished_width=meant)
 
 
 @operation
 class MakeStrip(Operation):
-    """Base of the ways of making a strip; all of its `count` are made at once."""
+    """Base of the ways of making a strip; all of its `count` are made at once. `folds` are the ways it may be cut for,
+    `said` is how refusals say that."""
 
     tools: ClassVar[tuple[str, ...]] = ("machine", "iron")
     rules: ClassVar[tuple[Rule, ...]] = (
-        Rule(Made("name"), "strip_made_twice", holds=False, tells=()),
-        Rule(Asking(_comes_out), "strip_width", tells=("width", "comes", "finished_width")),
+        Rule(Made("name"), "strip_made_twice", holds=False),
+        Rule(Asking(_comes_out), "strip_width"),
     )
+    changes = (Brings("made", lambda make, pattern: (make.name,)),)
     also: ClassVar[tuple[Also, ...]] = (
         Also("count", lambda make, pattern: pattern.strip(make.name).count, "count"),
         Also("width", lambda make, pattern: make.finished_width(pattern.strip(make.name).width)),
     )
 
-    name: str = strip(argument="strip", fills={"strip": "strip"})
+    folds: ClassVar[tuple[str, ...]]
+    said: ClassVar[str]
+    name: str = strip(argument="strip", fills={"strip": "strip"}, uses=0)
+
+    @classmethod
+    def agree(cls, asked: Asked) -> None:
+        found = asked.reader.cut.strip(asked.read["name"])
+        if found.fold not in cls.folds:
+            raise KitError(
+                f"it is cut {_CUT_FOR[found.fold]}, not {cls.said}.",
+                where=found.title,
+                do=f"Write {_VERB_FOR[found.fold]} for it, or cut it {_CUT_FOR[cls.folds[0]]}.",
+            )
 
     def finished_width(self, width: float) -> float:
         """mm across when made, from mm as cut."""
         raise NotImplementedError
 
-    @property
-    def section(self) -> Section:
-        """It cut through, when made."""
-        raise NotImplementedError
-
-    @property
-    def shape(self) -> StripShape:
-        """How it is drawn, when made."""
-        raise NotImplementedError
-
-    @property
-    def uses(self) -> Uses:
-        return Uses(strips={self.name: 0})
-
-    def effect(self, pattern: Cut) -> Effect:
-        return replace(super().effect(pattern), made=(self.name,))
-
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
-        made = Scene(layers=(), section=self.section, strip=self.name, shape=self.shape)
-        return (*joining(self, pattern), made)
+        return (*joining(self, pattern, self.stages[0].name if self.stages else ""), *super().scenes(pattern))
 
 
 @operation
@@ -104,34 +87,32 @@ class FoldStrip(MakeStrip):
     """
 
     kind = "fold_strip"
+    why = ()
     seam_class = "8"  # ISO 4916, single-ply items such as loops and straps, from memory
     says = (
         pieced,
         "half",
         Say("ends", lambda fold: fold.ends > 0),
         "quarter",
-        lambda fold, pattern: fold.told(("sew" if fold.sides == "both sides" else "sew_one",), pattern),
+        Say("sew", lambda fold: fold.sides == "both sides", "sew_one"),
         _alike,
+    )
+
+    folds, said = ("in_four",), "in four"
+    pictures = seen(
+        lambda fold: lone(
+            fold.name,
+            StripShape(rows=_beside(fold.sides, fold.edgestitch)),
+            section.folding_in_four(fold.sides == "both sides"),
+        )
     )
 
     edgestitch: float = width(default=2 * mm)
     sides: str = word(ROWS, default="both sides")
     ends: float = size(default=10 * mm)
 
-    @classmethod
-    def agree(cls, asked: Asked) -> None:
-        _cut_to(asked, ("in_four",), "in four")
-
     def finished_width(self, width: float) -> float:
         return width / 4
-
-    @property
-    def section(self) -> Section:
-        return section.folding_in_four(self.sides == "both sides")
-
-    @property
-    def shape(self) -> StripShape:
-        return StripShape(rows=_beside(self.sides, self.edgestitch))
 
 
 def _beside(sides: str, distance: float) -> tuple[Any, ...]:
@@ -141,8 +122,7 @@ def _beside(sides: str, distance: float) -> tuple[Any, ...]:
 
 def _slant_fits(turn: TurnStrip, state: State, pattern: Cut) -> Iterable[Case]:
     strip = pattern.strip(turn.name)
-    values = {"slant": measured(turn.slant), "length": measured(strip.length)}
-    yield Case(turn.slant <= strip.length / 2, strip, amount=turn.slant - strip.length / 2, values=values)
+    yield off_by(strip, turn.slant - strip.length / 2, 0.0, slant=turn.slant, length=strip.length)
 
 
 SEAMED = Of("strip_seam", "name", each="piece", size="allowance")
@@ -161,6 +141,7 @@ class TurnStrip(MakeStrip):
     """
 
     kind = "turn_strip"
+    why = ()
     seam_class = "1"
     tools = ("machine", "iron", "scissors", "turner")
     stages = (
@@ -189,7 +170,18 @@ class TurnStrip(MakeStrip):
         ),
     )
     lastly = (_alike,)
-    rules = (*MakeStrip.rules, Rule(Asking(_slant_fits), "slant_long", tells=("slant", "length")))
+    rules = (*MakeStrip.rules, Rule(Asking(_slant_fits), "slant_long"))
+    folds, said = ("in_two", "band"), "in two"
+    pictures = seen(
+        lambda turn: lone(
+            turn.name, StripShape(slant=turn.slant, tube=True, seam=turn.allowance), section.tube(), stage="sew"
+        ),
+        lambda turn: lone(
+            turn.name,
+            StripShape(slant=turn.slant, rows=_beside(turn.stitched, turn.edgestitch)),
+            section.turned_tube(("none", *ROWS).index(turn.stitched)),
+        ),
+    )
 
     allowance: float = width()
     ends: float = size(default=0)
@@ -200,7 +192,7 @@ class TurnStrip(MakeStrip):
 
     @classmethod
     def agree(cls, asked: Asked) -> None:
-        _cut_to(asked, ("in_two", "band"), "in two")
+        super().agree(asked)
         found, width = asked.reader.cut.strip(asked.read["name"]), asked.read["allowance"]
         if width >= found.width / 2:
             raise KitError(
@@ -211,19 +203,6 @@ class TurnStrip(MakeStrip):
 
     def finished_width(self, width: float) -> float:
         return width / 2 - self.allowance
-
-    @property
-    def section(self) -> Section:
-        return section.turned_tube(("none", *ROWS).index(self.stitched))
-
-    @property
-    def shape(self) -> StripShape:
-        return StripShape(slant=self.slant, rows=_beside(self.stitched, self.edgestitch))
-
-    def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
-        tube = StripShape(slant=self.slant, tube=True, seam=self.allowance)
-        sewn = Scene(layers=(), section=section.tube(), strip=self.name, shape=tube, stage="sew")
-        return (*joining(self, pattern, "sew"), sewn, super().scenes(pattern)[-1])
 
 
 @operation
@@ -239,22 +218,15 @@ class HemStrip(MakeStrip):
     kind = "hem_strip"
     seam_class = "6.03.01"  # from memory
     says = (pieced, "turn", "sew", Say("ends_{ends}", lambda hem: hem.ends != "none"), _alike)
-    why = ("why",)
+    folds, said = ("hemmed",), "to be hemmed"
+    pictures = seen(
+        lambda hem: lone(
+            hem.name, StripShape(hem=hem.turn, hem_ends=("none", "one", "both").index(hem.ends)), section.hemmed_both()
+        )
+    )
 
     turn: float = width(default=5 * mm, most=15.0)
     ends: str = word(("both", "one", "none"), default="both")
 
-    @classmethod
-    def agree(cls, asked: Asked) -> None:
-        _cut_to(asked, ("hemmed",), "to be hemmed")
-
     def finished_width(self, width: float) -> float:
         return width - 4 * self.turn
-
-    @property
-    def section(self) -> Section:
-        return section.hemmed_both()
-
-    @property
-    def shape(self) -> StripShape:
-        return StripShape(hem=self.turn, hem_ends=("none", "one", "both").index(self.ends))

@@ -3,11 +3,11 @@ down before the last row. A gap for turning is another thing: it stays raw until
 
 from __future__ import annotations
 
-from kit.sewing.fields import opening
+from kit.sewing.fields import opening, reads_of
 from kit.sewing.legs import seen_end
 from kit.sewing.named import line_of
 from kit.sewing.operations.joined import Seam
-from kit.sewing.places import NARROWEST_GAP, around, closed_but, half_of, on_both, side_of
+from kit.sewing.places import NARROWEST_GAP
 from kit.sewing.reading import mark_label
 from kit.sewing.sections import seams as shapes
 from kit.sewing.vocabulary import *
@@ -30,8 +30,7 @@ def _within(seam: OpenSeam, state: State, pattern: Cut) -> Iterable[Case]:
 def _wide_enough(seam: Any, state: State, pattern: Cut) -> Iterator[Case]:
     """The garment can be turned through the gap."""
     size = seam.gap[1] - seam.gap[0] if seam.gap else NARROWEST_GAP
-    values = {"size": measured(size), "least": measured(NARROWEST_GAP)}
-    yield Case(size >= NARROWEST_GAP, seam.a[0], amount=NARROWEST_GAP - size, values=values)
+    yield off_by(seam.a[0], NARROWEST_GAP - size, 0.0, size=size, least=NARROWEST_GAP)
 
 
 def _label(given: Any, asked: Asked, name: str) -> str:
@@ -53,14 +52,12 @@ class OpenSeam(Seam):
 
     @property
     def depth(self) -> float:
-        """mm of allowance at the opening."""
-        raise NotImplementedError
+        """mm of allowance at the opening: all that the rows take."""
+        return self.allowance_of(reads_of(type(self))["a"]) or 0.0
 
     def openings(self, pattern: Cut) -> tuple[Run, ...]:
         """The opening on each of the two runs."""
-        if self.opening is None:
-            return ()
-        return on_both(pattern, self.a[0], self.b[0], self.opening, side_of(self.half))
+        return left_of(pattern, self, self.opening)
 
     def opens(self, pattern: Cut) -> tuple[Span, ...]:
         return tuple(span for run in self.openings(pattern) for span in spans(pattern, run))
@@ -166,21 +163,10 @@ OPENED = Stage(
     "opening", (clipped, "opening.turn"), closes={"a": "hemmed", "b": "hemmed"}, when=lambda seam: seam.is_open
 )
 """The stage between two rows in which the allowances of an opening are clipped, turned under and stitched."""
-GAP_WIDE = Rule(Asking(_wide_enough), "gap_narrow", tells=("size",), do_tells=("least",))
+GAP_WIDE = Rule(Asking(_wide_enough), "gap_narrow")
 """What a gap for turning needs."""
 WITHIN = (
-    Rule(Asking(_within), "opening_outside_seam", tells=("end", "place", "size")),
-    Rule(
-        Excess(
-            lambda seam: LEAST_ALLOWANCE - seam.depth,
-            of="a",
-            slack=0.01,
-            values={"least": measured(LEAST_ALLOWANCE, "allowance")},
-        ),
-        "opening_narrow",
-        tells=("depth",),
-        do_tells=("least",),
-        when=lambda seam: seam.is_open,
-    ),
+    Rule(Asking(_within), "opening_outside_seam"),
+    at_least("depth", LEAST_ALLOWANCE, "opening_narrow", of="a", slack=0.01, when=lambda seam: seam.is_open),
 )
 """What every seam with an opening needs."""

@@ -5,14 +5,14 @@ that keeps it inside) is common practice, no source."""
 
 from __future__ import annotations
 
-from kit.diagnostic import as_value
+from typing import Literal
+
 from kit.piece.slit import Slit, slit_of
-from kit.sewing.fields import mark
-from kit.sewing.mark_spot import halves
 from kit.sewing.sections import plackets as section
 from kit.sewing.vocabulary import *
 
-_NEAR = 15.0  # mm of the edge on either side of a slit that must still be raw
+_IN_ALLOWANCE = 4.0  # mm from the stitch line at which a placket is basted across, in the picture
+_NEAR = 15.0  # mm of the edge on either side of a slit that must still be raw, and along which it is basted across
 
 
 def _slit(made: Placket, pattern: Cut) -> Slit | None:
@@ -26,31 +26,20 @@ def _mouth(made: Placket, pattern: Cut, slit: Slit) -> Run:
     return Run(made.slit.piece, (slit.edge,), made.slit.side, low, high)
 
 
-def _opens(made: Placket, state: State, pattern: Cut) -> Iterator[Case]:
-    yield Case(_slit(made, pattern) is not None, made.slit)
-
-
 def _raw(made: Placket, state: State, pattern: Cut) -> Iterator[Case]:
     if (slit := _slit(made, pattern)) is not None:
         mouth = _mouth(made, pattern, slit)
         yield Case(state.is_raw(pattern, mouth), mouth)
 
 
-def _enough(made: Placket, state: State, pattern: Cut) -> Iterator[Case]:
-    strip, count = pattern.strip(made.name), state.count(made.name) + made.count(pattern)
-    yield Case(count <= strip.count, strip, values={"count": as_value(count), "cut": as_value(strip.count)})
-
-
 def _long(made: Placket, state: State, pattern: Cut) -> Iterator[Case]:
     strip, needed = pattern.strip(made.name), made.needed(pattern)
-    values = {"length": measured(strip.length), "needed": measured(needed)}
-    yield Case(strip.length >= needed - 0.5, strip, amount=needed - strip.length, values=values)
+    yield off_by(strip, needed - strip.length, length=strip.length, needed=needed)
 
 
 def _wide(made: Placket, state: State, pattern: Cut) -> Iterator[Case]:
     strip, needed = pattern.strip(made.name), 4 * made.allowance
-    values = {"width": measured(strip.width), "needed": measured(needed)}
-    yield Case(strip.width >= needed - 0.5, strip, amount=needed - strip.width, values=values)
+    yield off_by(strip, needed - strip.width, width=strip.width, needed=needed)
 
 
 @operation
@@ -58,15 +47,14 @@ class Placket(Operation):
     """Base: a slit that is sewn round, cut open and finished; a `strip` for each half binds what it binds of it."""
 
     tools = ("machine", "pins", "iron", "scissors", "chalk")
-    why: ClassVar[Keys] = ("why",)
     gives = (Of("slit_finished", "slit"),)
     rules: ClassVar[Rules] = (
         Rule(Of("slit_finished", "slit"), "placket_twice", holds=False, says="worked_twice", do="do_take_one_out"),
-        Rule(Asking(_opens), "slit_adrift", ends="all"),
+        Rule(Each("slit", lambda made, state, pattern, _: _slit(made, pattern)), "slit_adrift", ends="all"),
         Rule(Asking(_raw), "placket_late"),
-        Rule(Asking(_enough), "too_few_strips", tells=("count", "cut")),
-        Rule(Asking(_long), "placket_short", tells=("length", "needed")),
-        Rule(Asking(_wide), "placket_narrow", tells=("width", "needed")),
+        Rule(EnoughStrips("name", lambda made, pattern: made.count(pattern)), "too_few_strips"),
+        Rule(Asking(_long), "placket_short"),
+        Rule(Asking(_wide), "placket_narrow"),
     )
     also: ClassVar[tuple[Also, ...]] = (
         Also("long", lambda made, pattern: made.line(pattern).length, "length"),
@@ -74,9 +62,13 @@ class Placket(Operation):
         Also("edge", lambda made, pattern: made.edge(pattern), "place"),
     )
     lastly: ClassVar[Keys] = (lambda made, pattern: both_sides(pattern, made.edge(pattern)),)
+    changes: ClassVar[Changes] = (
+        Brings("made", lambda made, pattern: (made.name,)),
+        Brings("attached", lambda made, pattern: {made.name: made.count(pattern)}),
+    )
     sides: ClassVar[int] = 2
 
-    name: str = strip(argument="strip", fills={"strip": "strip"})
+    name: str = strip(argument="strip", fills={"strip": "strip"}, uses="strips")
     slit: Place = mark(
         "slit", refused="is no slit.", do='Draw one with slit("cuff_slit", ...) and name it.', fills={"slit": "mark"}
     )
@@ -109,11 +101,9 @@ class Placket(Operation):
         return (pattern.strip(self.name).width - 2 * self.allowance) / 2
 
     @property
-    def uses(self) -> Uses:
-        return replace(super().uses, strips={self.name: 2 if self.slit.side is None else 1})
-
-    def effect(self, pattern: Cut) -> Effect:
-        return replace(super().effect(pattern), made=(self.name,), attached={self.name: self.count(pattern)})
+    def strips(self) -> int:
+        """How many strips are set aside for it."""
+        return 2 if self.slit.side is None else 1
 
     def rows_round(self, pattern: Cut) -> tuple[Path, ...]:
         """The reinforcing row: from the allowance beside the slit at its mouth to its very end, and back."""
@@ -136,20 +126,20 @@ class Placket(Operation):
         near = self.around_slit(pattern)
         run = replace(near, start=None, end=None)
         cut = Thing("cut", run, self.line(pattern), 3.0)
-        rows = (Row(run, line=line) for line in self.rows_round(pattern))
-        return laid(run, *rows, up="wrong", focus=near, things=(cut,))
+        return laid(run, Row(run, line=Path.of(*self.rows_round(pattern))), up="wrong", focus=near, things=(cut,))
 
     def bound_side(self, pattern: Cut) -> Thing:
         """The strip where it shows on the right side."""
         line, across = self.line(pattern), self.finished(pattern)
         aside = line.start_tangent.left() * (across / 2)
         run = replace(self.around_slit(pattern), start=None, end=None)
-        return Thing("binding", run, Path.line(line.start + aside, line.end + aside), across)
+        return Thing("binding", run, Path.line(line.start + aside, line.end + aside), across, of=self.name)
 
 
 @operation
 class BoundPlacket(Placket):
-    """Cut a slit open and bind both its sides with one straight strip, as for a cuff. Each half takes a strip.
+    """Cut a slit open and bind both its sides with one straight strip, as for a cuff. Each half takes a strip, cut with
+    `strip.band(cut_length=..., cut_width=..., allowance=...)` at least twice as long as the slit.
 
     Example::
 
@@ -159,13 +149,21 @@ class BoundPlacket(Placket):
     kind = "bound_placket"
     says = ("mark", "reinforce", "cut", "open", "cover", "slant", "lie")
     why = ("why", "why_row")
-
-    def minutes(self, pattern: Cut) -> float:
-        """25 minutes each (common practice, no source)."""
-        return 5.0 + 25.0 * self.count(pattern)
+    work = Work(5.0, each=25.0, of="slit")
 
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
+        """Sewn round; pulled straight and laid on the strip; bound; stitched across the fold; and as it lies then."""
         near = self.around_slit(pattern)
         run = replace(near, start=None, end=None)
-        done = laid(run, focus=near, things=(self.bound_side(pattern),), section=section.placket_bound())
-        return (self.sewn_round(pattern), done)
+        long, across = self.needed(pattern) / 2, self.allowance
+        ways: tuple[Literal["laid", "covering", "slant"], ...] = ("laid", "covering", "slant")
+        work = (
+            Scene((), strip=self.name, shape=StripShape(placket=way, on=run.piece, slit=long, seam=across))
+            for way in ways
+        )
+        slit = _slit(self, pattern)
+        across_it = () if slit is None else (replace(_mouth(self, pattern, slit), side=near.side),)
+        basted = (Row(part, inset=-_IN_ALLOWANCE, style="baste") for part in across_it)
+        strip = self.bound_side(pattern)
+        done = laid(run, *basted, focus=near, things=(strip,), section=section.placket_bound())
+        return (self.sewn_round(pattern), *work, done)

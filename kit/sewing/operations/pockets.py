@@ -2,18 +2,15 @@
 
 from __future__ import annotations
 
-from kit.geometry import Motion, parallel
-from kit.piece.piece import Piece
+from kit.geometry import beside
 from kit.sewing import section
-from kit.sewing.fields import mark
-from kit.sewing.placement import laid_on
-from kit.sewing.places import sewn_length
+from kit.sewing.placement import PLACE_AGREES, row_laid
 from kit.sewing.sections import pockets as shapes
+from kit.sewing.spans import cloth_left, neighbours
 from kit.sewing.vocabulary import *
 
 CORNERS = ("square", "mitred", "curved")
-PLACE_AGREES = 4.0
-"""mm by which a pocket and the line it is laid on may differ."""
+_ON_LINE = 0.1  # mm from the stitch line within which a row lies on it
 
 
 @operation
@@ -30,18 +27,9 @@ class PocketHem(Operation):
     seam_class = "6.03.01"
     tools = ("machine", "iron", "scissors")
     says = ("turn", "fold", "ends", "out", "sew")
-    why = ("why",)
     also = (Also("total", lambda hem, pattern: hem.first + hem.second),)
-    rules = (
-        whole_edges("mouth"),
-        Rule(
-            Excess(lambda hem: hem.first - hem.second, of="mouth", slack=0.5),
-            "hem_turns",
-            says="pocket_turns",
-            do="do_deepen_second_turn",
-            tells=(),
-        ),
-    )
+    changes = (Brings("turned", lambda hem, pattern: (Turned(hem.mouth, hem.second, hem.row),)),)
+    rules = (whole_edges("mouth"), deeper_turn("mouth", says="pocket_turns"))
 
     mouth: Run = run(only="Name the pocket's mouth: pocket.top.", closes="hemmed", takes=("first", "second"))
     first: float = width(default=6 * mm, most=DEEPEST_HEM, said="first turn", fills="part")
@@ -53,16 +41,28 @@ class PocketHem(Operation):
         """mm from the fold of the mouth to the row."""
         return max(self.second - 2.0, self.second / 2)
 
-    def effect(self, pattern: Cut) -> Effect:
-        return replace(super().effect(pattern), turned=(Turned(self.mouth, self.second, self.row),))
-
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
         run = shown(pattern, self.mouth)
-        row = Row(run, inset=self.row)
+        whole = replace(run, side=None) if pattern.piece(run.piece).fold else run  # one on the fold is seen whole
+        across = tuple(Row(whole, line=line) for line in self._across_ends(pattern, run))
+        hemmed = section.hem_twice(self.first, self.second)
         return (
-            turned_up(run, self.second, up="right"),
-            turned_up(run, self.second, row, arrows=(), section=section.hem_twice(self.first, self.second)),
+            turned_up(run, self.second, *across, up="right", focus=run),
+            turned_up(run, self.second, Row(run, inset=self.row), arrows=(), section=hemmed),
         )
+
+    def _across_ends(self, pattern: Cut, run: Run) -> Iterable[Path]:
+        """The rows across the ends of the hem, from its fold down to its inner edge, where the cloth lies double; at
+        the fold of a piece there is none."""
+        piece, mouth = pattern.piece(run.piece), path_of(pattern, run)
+        for name in neighbours(piece, run.edges):
+            if name == piece.fold:
+                continue
+            path, added = piece.edge(name).path, piece.edge(name).allowance or 0.0
+            downward = mouth.distance_to(path.start) < mouth.distance_to(path.end)
+            path = (path if downward else path.reversed()).between(0.0, min(self.second, path.length))
+            inset = self.ends - added if cloth_left(piece, path) else added - self.ends
+            yield beside(path, inset) if abs(inset) > _ON_LINE else path
 
 
 def _as_added(fold: FoldPocket, state: State, pattern: Cut) -> Iterable[Case]:
@@ -86,26 +86,22 @@ class FoldPocket(Operation):
     """
 
     kind = "fold_pocket"
-    stitch_type = ""
     tools = ("iron", "scissors")
-    notions = ()
     says = (Say("prepare_{corners}", lambda fold: fold.corners != "square"), "press", "{corners}")
     why = ("why_{corners}",)
     gives = (Of("folded", "edges"),)
     wanted = (Of("pocket_edge_sewn", "edges"),)
+    changes = (Brings("turned", lambda fold, pattern: tuple(Turned(run, fold.allowance) for run in fold.edges)),)
     rules = (
         whole_edges("edges"),
         Rule(Of("folded", "edges"), "folded_twice", holds=False, do="do_take_one_out", ends="all"),
         Rule(Raw("edges"), "folded_late", each=True),
-        Rule(Asking(_as_added), "folded_otherwise", tells=("edge", "allowance", "added")),
+        Rule(Asking(_as_added), "folded_otherwise"),
     )
 
     edges: tuple[Run, ...] = runs(role="pocket", fills={"edge": "edge", "pocket": "piece"})
     allowance: float = width()
     corners: str = word(CORNERS, default="square")
-
-    def effect(self, pattern: Cut) -> Effect:
-        return replace(super().effect(pattern), turned=tuple(Turned(run, self.allowance) for run in self.edges))
 
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
         runs = [shown(pattern, run) for run in self.edges]
@@ -158,42 +154,6 @@ def _off_place(pocket: PatchPocket, state: State, pattern: Cut) -> Iterable[Case
     return (Case(off <= PLACE_AGREES, pocket.edges[0], amount=off, values=values),)
 
 
-def _in_line(paths: list[Path]) -> Path | None:
-    """Paths that follow one another as one, each turned round where it must be; None where they do not."""
-    first, *others = paths
-    for found in (first, first.reversed()):
-        for path in others:
-            if found.end.distance(path.start) > 0.5:
-                path = path.reversed()
-            if found.end.distance(path.start) > 0.5:
-                break
-            found = found.joined(path)
-        else:
-            return found
-    return None
-
-
-def _whole_row(piece: Piece, half: Path, line: Path, inset: float) -> Path | None:
-    """The row along both halves of a pocket that is cut on the fold, on its outline as it is laid opened out; None
-    where the row does not cross the fold or is no outline of the pocket."""
-    fold = piece.edge(piece.fold).path
-    if fold.distance_to(half.start) < 0.5:
-        half = half.reversed()
-    if fold.distance_to(half.end) >= 0.5:
-        return None
-    begins = next(i for i, edge in enumerate(piece.edges) if edge.name == piece.fold)
-    first = piece.edges[(begins + 1) % len(piece.edges)].path
-    turn = first.tangent_at(0.0).turn_to(line.tangent_at(0.0))
-    laid = Motion.rotation(turn, first.start).then(Motion.translation(line.start - first.start))
-    left = piece.outline.contains(half.at(half.length / 2) + half.normal_at(half.length / 2) * 2.0)
-    try:
-        whole = half.joined(half.reversed().moved(Motion.reflection(fold.start, fold.end)))
-        row = parallel(whole, inset if left else -inset).moved(laid)
-    except KitError:
-        return None
-    return row if line.distance_to(row.start) < inset + 1.0 else None
-
-
 @operation
 class PatchPocket(Operation):
     """Stitch a pocket onto a placement mark along its folded edges. Each mark on each half takes one pocket.
@@ -206,16 +166,20 @@ class PatchPocket(Operation):
 
     kind = "patch_pocket"
     seam_class = "2"  # lapped
-    says = ("pin", "sew", "secure", lambda pocket, pattern: pocket.alike(pattern))
-    why = ("why",)
+    says = (
+        *("pin", "sew", "secure"),
+        lambda pocket, pattern: () if _at_fold(pattern, pocket.at) else both_sides(pattern, (pocket.place,)),
+    )
+    work = Work(0.0, each=12.0, of="at")
+    changes = (Brings("laid", lambda pocket, pattern: ((pocket.edges[0], pocket.place),)),)
     gives = (Of("pocket_on", "at"), Of("pocket_edge_sewn", "edges"))
     rules = (
         whole_edges("edges"),
-        Rule(Asking(_mouth_done), "pocket_not_hemmed", tells=("piece",), on="edges"),
-        Rule(Asking(_one_each), "pockets_and_places", tells=("number", "places"), on="edges"),
-        Rule(Of("folded", "edges"), "pocket_not_folded", tells=("edge", "piece")),
+        Rule(Asking(_mouth_done), "pocket_not_hemmed", on="edges"),
+        Rule(Asking(_one_each), "pockets_and_places", on="edges"),
+        Rule(Of("folded", "edges"), "pocket_not_folded"),
         Rule(Of("pocket_on", "at"), "pocket_twice", holds=False, on="edges"),
-        Rule(Asking(_off_place), "pocket_place_size", tells=("own", "length")),
+        Rule(Asking(_off_place), "pocket_place_size"),
     )
 
     edges: tuple[Run, ...] = runs(closes="sewn", takes="allowance", role="pocket", fills={"pocket": "piece"})
@@ -232,52 +196,30 @@ class PatchPocket(Operation):
         for edges in asked.read["edges"]:
             path_of(asked.reader.cut, edges)
 
-    def effect(self, pattern: Cut) -> Effect:
-        place = Run(self.at.piece, (self.at.mark.name,), self.at.side)
-        return replace(super().effect(pattern), laid=((self.edges[0], place),))
-
-    def minutes(self, pattern: Cut) -> float:
-        return 12.0 * len(place_facts(pattern, (self.at,), ""))
-
-    def alike(self, pattern: Cut) -> tuple[Sentence, ...]:
-        """The closing sentence when both halves get one."""
-        if self.at.side or _at_fold(pattern, self.at):
-            return ()
-        return both_sides(pattern, (replace(self.edges[0], side=None),))
+    @property
+    def place(self) -> Run:
+        """What it is sewn on, told by its mark."""
+        return Run(self.at.piece, (self.at.mark.name,), self.at.side)
 
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
         piece = pattern.piece(self.at.piece)
         ground = shown(pattern, Run(piece.name, (piece.edges[0].name,), self.at.side))
         line = self.at.mark.path
         sewn_on = replace(ground, side=None) if _at_fold(pattern, self.at) else ground
-        rows = (Row(sewn_on, line=line),) if line is not None else ()
+        rows = (Row(sewn_on, line=self._row(pattern, line, True) or line),) if line is not None else ()
         own = shown(pattern, self.edges[0])
         side = None if pattern.piece(own.piece).fold else own.side  # a pocket cut on the fold is seen whole
         sewn = (Row(replace(run, side=side), inset=self.distance) for run in self.edges)
-        around = None if line is None else self._around(pattern, line)
-        whole = bool(pattern.piece(own.piece).fold)
-        if around is not None and whole:
-            rows = (Row(sewn_on, line=around),)
-        if line is None or around is None or whole:
+        around = None if line is None else self._row(pattern, line, False)
+        if line is None or around is None:
             return laid(own, *sewn, focus=None), laid(ground, *rows, focus=None, section=shapes.patch_edge())
         on = Layer(own, on=ground, place=line)
         before = replace(laid(ground, focus=own, pins=self.edges), layers=(Layer(ground), on))
-        after = Row(ground, line=around)
+        after = Row(sewn_on, line=around)
         return before, replace(before, rows=(after,), pins=(), section=shapes.patch_edge())
 
-    def _around(self, pattern: Cut, line: Path) -> Path | None:
-        """The row on the ground, from one end of the mouth round to the other; None where the line is no outline of the
-        pocket."""
-        piece = pattern.piece(self.edges[0].piece)
-        if line.start.distance(line.end) > 1.0 or _at_fold(pattern, self.at):
-            return None
-        found = _in_line([path_of(pattern, run) for run in self.edges])
-        if found is None:
-            return None
-        if piece.fold:  # laid whole: the row goes on along the other half
-            return _whole_row(piece, found, line, self.distance)
-        left = piece.outline.contains(found.at(found.length / 2) + found.normal_at(found.length / 2) * 2.0)
-        try:
-            return parallel(found, self.distance if left else -self.distance).moved(laid_on(piece, line))
-        except KitError:
-            return None
+    def _row(self, pattern: Cut, line: Path, half: bool) -> Path | None:
+        """The row on the ground, from one end of the mouth round to the other, or `half` of it."""
+        paths = [path_of(pattern, run) for run in self.edges]
+        piece, at_fold = pattern.piece(self.edges[0].piece), _at_fold(pattern, self.at)
+        return row_laid(piece, paths, line, self.distance, at_fold=at_fold, half=half)

@@ -6,7 +6,6 @@ from collections.abc import Callable
 
 from kit.diagnostic import number, per_cent
 from kit.sewing import section
-from kit.sewing.base import over_the_fold
 from kit.sewing.facts import drawn_facts
 from kit.sewing.operations.joined import EASED_EASE, stitch_length
 from kit.sewing.sections import folds as shapes
@@ -22,10 +21,15 @@ def _read_fit(given: Any, asked: Asked, name: str) -> tuple[Run, ...]:
     return () if given is None else asked.reader.runs(given, asked.at(name))
 
 
-def _read_rows(rows: Any, asked: Asked, name: str) -> int:
-    if isinstance(rows, bool) or not isinstance(rows, int) or not 1 <= rows <= 3:
-        raise KitError(f"{rows!r} rows of long stitches.", where=asked.where, do="Write 1, 2 or 3.")
-    return rows
+def _rows(usual: int) -> Any:
+    """How many rows of long stitches."""
+
+    def read(given: Any, asked: Asked, name: str) -> int:
+        if isinstance(given, bool) or not isinstance(given, int) or not 1 <= given <= 3:
+            raise KitError(f"{given!r} rows of long stitches.", where=asked.where, do="Write 1, 2 or 3.")
+        return given
+
+    return read_by(read, "int", default=usual, held=usual, fills={"": "count"})
 
 
 def _one_or_two_edges(made: DrawnUp, pattern: Cut) -> tuple[Sentence, ...]:
@@ -77,16 +81,13 @@ class DrawnUp(Operation):
 
     along: tuple[Run, ...] = runs()
     to: float | None = width(default=None, most=LONGEST, said="length drawn up to")
-    fit: tuple[Run, ...] = read_by(_read_fit, "Runs | None", default=None, held=(), fills={"": "place"})
-    rows: int = read_by(_read_rows, "int", default=2, held=2, fills={"": "count"})
+    fit: tuple[Run, ...] = read_by(_read_fit, "Runs | None", default=None, held=(), fills={"": "place"}, touched=False)
+    rows: int = _rows(2)
 
     @classmethod
     def agree(cls, asked: Asked) -> None:
         if asked.read["to"] is not None and asked.read["fit"]:
             raise KitError("both a length and an edge to fit are named.", where=asked.where, do="Name one of them.")
-
-    def runs(self) -> tuple[Run, ...]:
-        return self.along
 
     @property
     def whole(self) -> tuple[Run, ...]:
@@ -142,8 +143,7 @@ class Gather(DrawnUp):
 
     kind = "gather"
     says = (
-        Say("sew", lambda made: made.rows == 2),
-        Say("sew_more", lambda made: made.rows != 2),
+        Say("sew", lambda made: made.rows == 2, "sew_more"),
         "mark",
         "{draw}",
         "spread",
@@ -153,16 +153,8 @@ class Gather(DrawnUp):
     gives = (Of("gathered", "along"),)
     rules = (
         *_ready("gathered"),
-        Rule(
-            _drawn(lambda full, drawn: full / drawn >= LEAST_GATHERS),
-            "gathers_too_few",
-            tells=("place", "full", "drawn"),
-        ),
-        Rule(
-            _drawn(lambda full, drawn: full / drawn <= MOST_GATHERS),
-            "gathers_too_many",
-            tells=("place", "full", "ratio", "drawn"),
-        ),
+        Rule(_drawn(lambda full, drawn: full / drawn >= LEAST_GATHERS), "gathers_too_few"),
+        Rule(_drawn(lambda full, drawn: full / drawn <= MOST_GATHERS), "gathers_too_many"),
     )
 
     @classmethod
@@ -188,39 +180,29 @@ class EaseStitch(DrawnUp):
     kind = "ease_stitch"
     called = "ease stitching"
     says = (
-        Say("sew", lambda made: made.rows == 1),
-        Say("sew_two", lambda made: made.rows != 1),
+        Say("sew", lambda made: made.rows == 1, "sew_two"),
         "{draw}",
         "smooth",
         _one_or_two_edges,
     )
-    why = ("why",)
     gives = (Of("eased", "along"),)
     rules = (
         *_ready("eased"),
-        Rule(_drawn(lambda full, drawn: full > drawn, abs), "nothing_to_ease", tells=("place", "full", "drawn")),
-        Rule(
-            _drawn(lambda full, drawn: (full - drawn) / drawn <= EASED_EASE, abs),
-            "too_much_to_ease",
-            tells=("place", "full", "drawn", "share"),
-        ),
+        Rule(_drawn(lambda full, drawn: full > drawn, abs), "nothing_to_ease"),
+        Rule(_drawn(lambda full, drawn: (full - drawn) / drawn <= EASED_EASE, abs), "too_much_to_ease"),
     )
 
-    rows: int = read_by(_read_rows, "int", default=1, held=1, fills={"": "count"})
+    rows: int = _rows(1)
 
 
-def _held(baste: Baste, state: State, pattern: Cut) -> Iterable[Case]:
+def _held(baste: Baste, state: State, pattern: Cut, run: Run) -> bool:
     """The run is closed and done with: no row of it is still to be sewn, which basting might hold."""
-    for run in baste.along:
-        waiting = any(map(state.touches, facts_of(pattern, (run,), "half_sewn")))
-        yield Case(state.is_closed(pattern, run) and not waiting, run)
+    return state.is_closed(pattern, run) and not any(map(state.touches, facts_of(pattern, (run,), "half_sewn")))
 
 
-def _served(out: RemoveBasting, state: State, pattern: Cut) -> Iterable[Case]:
+def _served(out: RemoveBasting, state: State, pattern: Cut, run: Run) -> bool:
     """The basting has done what it was for: the seam is sewn, or the garment was tried on."""
-    for run in out.along:
-        tried = all(map(state.holds, facts_of(pattern, (run,), "tried_on")))
-        yield Case(tried or state.is_closed(pattern, run), run)
+    return state.is_closed(pattern, run) or all(map(state.holds, facts_of(pattern, (run,), "tried_on")))
 
 
 @operation
@@ -240,11 +222,10 @@ class Baste(Operation):
         Say("later", lambda baste: baste.on_line),
         both("along"),
     )
-    why = ("why",)
     gives = (Of("basted", "along"), Of("basted_on_line", "lined"))
     undoes = (Of("basting_out", "along"), Of("tried_on", "along"))
     wanted = (Of("basting_out", "lined"),)
-    rules = (Rule(Asking(_held), "basted_late", holds=False, each=True),)
+    rules = (Rule(Each("along", _held), "basted_late", holds=False, each=True),)
 
     along: tuple[Run, ...] = runs()
     distance: float = size(default=3 * mm, most=DEEPEST_HEM)
@@ -285,16 +266,15 @@ class RemoveBasting(Operation):
     """
 
     kind = "remove_basting"
-    stitch_type = ""
+    why = ()
     tools = ("scissors",)
-    notions = ()
     says = ("pull", both("along"))
     gives = (Of("basting_out", "along"),)
     undoes = (Of("basted", "along"), Of("basted_on_line", "along"), Of("tried_on", "along"))
     pictures = seen("along", lambda out, run: laid(run, Row(run, ink="old")))
     rules = (
         Rule(Of("basted", "along", each="run"), "not_basted", each=True, ends="run"),
-        Rule(Asking(_served), "basting_out_early", each=True),
+        Rule(Each("along", _served), "basting_out_early", each=True),
     )
 
     along: tuple[Run, ...] = runs()

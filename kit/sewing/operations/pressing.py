@@ -9,14 +9,11 @@ from kit.sewing.sections import seams as shapes
 from kit.sewing.vocabulary import *
 
 
-def _faced(press: Press, state: State, pattern: Cut) -> Iterable[Case]:
+def _faced(press: Press, state: State, pattern: Cut, run: Run) -> bool:
     """The seam lies at an edge: what was sewn to it has been turned to the inside."""
-    for run in press.seams:
-        here = (run, *state.opposite(pattern, run))
-        waiting = any(map(state.touches, facts_of(pattern, here, "half_sewn")))
-        at_edge = all(map(state.holds, facts_of(pattern, (run,), "faced")))
-        at_edge = at_edge or all(map(state.holds, facts_of(pattern, here[1:], "faced")))
-        yield Case(at_edge and not waiting, run)
+    others = state.opposite(pattern, run)
+    at_edge = any(all(map(state.holds, facts_of(pattern, runs, "faced"))) for runs in ((run,), others))
+    return at_edge and not any(map(state.touches, facts_of(pattern, (run, *others), "half_sewn")))
 
 
 @operation
@@ -31,11 +28,8 @@ class Press(Operation):
     """
 
     kind = "press"
-    stitch_type = ""
     tools = ("iron", "press_cloth")
-    notions = ()
     says = ("{towards}", both("seams"))
-    why = ("why",)
     rules = (
         Rule(Seamed("seams"), "pressed_early", each=True, ends="run"),
         Rule(
@@ -45,8 +39,10 @@ class Press(Operation):
             each=True,
             when=lambda press: press.way == "open",
         ),
-        Rule(Asking(_faced), "pressed_no_edge", each=True, when=lambda press: press.way == "edge"),
+        Rule(Each("seams", _faced), "pressed_no_edge", each=True, when=lambda press: press.way == "edge"),
     )
+    work = Work(1.0, each=2.0)
+    also = (Also("piece", lambda press, pattern: (press.way,) if press.towards == "towards" else None, "piece"),)
     gives = (Of("pressed_towards", "seams", when=lambda press: press.towards == "towards"),)
 
     seams: tuple[Run, ...] = runs(becomes="pressed")
@@ -56,14 +52,6 @@ class Press(Operation):
     def towards(self) -> str:
         """The key of the way: open, one_side, edge or towards (a piece)."""
         return {"open": "open", "one side": "one_side", "edge": "edge"}.get(self.way, "towards")
-
-    def values(self, pattern: Cut) -> dict[str, tuple[object, str]]:
-        piece = {"piece": ((self.way,), "piece")} if self.towards == "towards" else {}
-        return super().values(pattern) | piece
-
-    def minutes(self, pattern: Cut) -> float:
-        """2 minutes a seam, more than the row itself would take a careful presser (common practice, no source)."""
-        return 1.0 + 2.0 * sum(len(sides_of(pattern, run)) for run in self.seams)
 
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
         run = shown(pattern, self.seams[0])

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from kit.sewing.portion import Portion, until
 from kit.sewing.portion import begun as unfinished
-from kit.sewing.reading import Reader, Runs
+from kit.sewing.reading import Runs
 from kit.sewing.verb import verb
 from kit.sewing.vocabulary import *
 

@@ -22,8 +22,6 @@ from kit.sewing.operations.openings import (
     left_open,
     left_raw,
 )
-from kit.sewing.places import around, both_open, minus, on_both, side_of
-from kit.sewing.scenes import over_to_one_side, pressed_over
 from kit.sewing.sections import seams as shapes
 from kit.sewing.vocabulary import *
 
@@ -35,8 +33,7 @@ def _bound(seam: PlainSeam, state: State, pattern: Cut) -> Iterator[Case]:
     """What is left of the strip goes round the allowances."""
     strip, wanted = pattern.strip(seam.binding), seam.bound_length(pattern)
     left = (strip.count - state.count(seam.binding)) * strip.length
-    values = {"wanted": measured(wanted), "left": measured(left)}
-    yield Case(wanted <= left + 0.5, strip, amount=wanted - left, values=values)
+    yield off_by(strip, wanted - left, wanted=wanted, left=left)
 
 
 @operation
@@ -56,8 +53,7 @@ class PlainSeam(OpenSeam):
     tools = ("machine", "pins", "iron")
     says = (
         pinned("right"),
-        Say("plain_seam.sew", lambda seam: seam.ends == "raw edge"),
-        Say("plain_seam.sew_line_to_line", lambda seam: seam.ends == "stitch line"),
+        Say("plain_seam.sew", lambda seam: seam.ends == "raw edge", "plain_seam.sew_line_to_line"),
         left_open,
         left_raw,
         lambda seam, pattern: seam.finished(),
@@ -73,16 +69,14 @@ class PlainSeam(OpenSeam):
         Say("why_open", lambda seam: seam.press == "open"),
         Say("why_one_side", lambda seam: seam.press not in ("later", "open")),
     )
+    changes = (
+        Brings("made", lambda seam, pattern: (seam.binding,) if seam.binding else ()),
+        Brings("attached", lambda seam, pattern: seam.strips(pattern)),
+    )
     rules = (
         *WITHIN,
         GAP_WIDE,
-        Rule(
-            Asking(_bound),
-            "binding_short",
-            says="binding_short_seam",
-            tells=("wanted", "left"),
-            when=lambda seam: seam.binding,
-        ),
+        Rule(Asking(_bound), "binding_short", says="binding_short_seam", when=lambda seam: seam.binding),
     )
 
     allowance: float = width()
@@ -125,38 +119,19 @@ class PlainSeam(OpenSeam):
         runs = self.a if self.together else self.runs()
         return sum(run_length(pattern, run) * len(sides_of(pattern, run)) for run in runs)
 
-    def _strips(self, pattern: Cut) -> dict[str, int]:
+    def strips(self, pattern: Cut) -> dict[str, int]:
+        """How many of its strip bind the allowances."""
         if not self.binding:
             return {}
         return {self.binding: max(1, math.ceil(self.bound_length(pattern) / pattern.strip(self.binding).length - 1e-6))}
 
-    @property
-    def uses(self) -> Uses:
-        return Uses(
-            pieces=tuple(dict.fromkeys(run.piece for run in self.runs())),
-            strips={self.binding: 1} if self.binding else {},
-        )
-
-    def effect(self, pattern: Cut) -> Effect:
-        found = super().effect(pattern)
-        if not self.binding:
-            return found
-        return replace(found, made=(self.binding,), attached=self._strips(pattern))
-
-    @property
-    def depth(self) -> float:
-        return self.allowance
-
     def gaps(self, pattern: Cut) -> tuple[Run, ...]:
-        if self.gap is None:
-            return ()
-        return on_both(pattern, self.a[0], self.b[0], self.gap, side_of(self.half))
+        return left_of(pattern, self, self.gap)
 
     def closes(self, pattern: Cut) -> tuple[Closing, ...]:
         raw = [span for run in self.gaps(pattern) for span in spans(pattern, run)]
         found = super().closes(pattern)
-        left = [(each.how, span) for each in found for span in minus((each.span,), raw)]
-        return tuple(Closing(span, how) for how, span in left)
+        return tuple(Closing(span, each.how) for each in found for span in minus((each.span,), raw))
 
     def finished(self) -> tuple[Sentence, ...]:
         """What keeps the raw edges from fraying."""
@@ -184,10 +159,7 @@ class PlainSeam(OpenSeam):
         first = with_caught(pattern, self, together(b, a, Row(a, gap=left), section=section.superimposed()))
         if self.press == "later" and not self.is_open:  # the pieces still lie on each other
             return (first,)
-        return (
-            first,
-            self._opened(pattern, a, b, rows, tuple((run, "in") for run in pressed)),
-        )
+        return (first, self._opened(pattern, a, b, rows, tuple((run, "in") for run in pressed)))
 
     def _opened(
         self, pattern: Cut, a: Run, b: Run, rows: tuple[Row, ...], arrows: tuple[tuple[Run, Literal["in"]], ...]
@@ -217,9 +189,7 @@ class BoundSeam(PlainSeam):
 
     kind = "bound_seam"
     notions = ("thread", "bias_binding")
-
-    def notion_amounts(self, pattern: Cut) -> dict[str, tuple[float, str]]:
-        return {"bias_binding": (self.bound_length(pattern), "length")}
+    amounts = (("bias_binding", "bound_length", "length"),)
 
 
 @operation
@@ -244,24 +214,21 @@ class FrenchSeam(OpenSeam):
     )
     lastly = (both_open("a", "b"),)
     why = ("why", "why_wrong_sides")
+    also = (Also("total", lambda seam, pattern: seam.depth),)
     gives = (Of("shut_in", "a"), Of("shut_in", "b"))
     rules = (
         Rule(
             Excess(lambda seam: seam.trim - seam.second, of="a", slack=-0.5 - 1e-6),
             "french_seam_trimmed",
-            tells=("trim", "second"),
             when=lambda seam: seam.trim is not None,
         ),
         *WITHIN,
         *not_basted(),
-        Rule(
-            Excess(lambda seam: NARROWEST - seam.second, of="a", values={"least": measured(NARROWEST, "allowance")}),
-            "french_seam_rows",
-            tells=("second",),
-            do_tells=("least",),
-        ),
+        at_least("second", NARROWEST, "french_seam_rows", of="a"),
     )
 
+    a: tuple[Run, ...] = meets("b", closes="sewn", takes=("first", "second"))
+    b: tuple[Run, ...] = meets("a", closes="sewn", takes=("first", "second"))
     first: float = width(said="first row", fills="part")
     second: float = width(said="second row", fills="part")
     press: str = pressing(default="one side")
@@ -276,16 +243,6 @@ class FrenchSeam(OpenSeam):
                 where=asked.where,
                 do='Write press="one side" or the name of one of its pieces.',
             )
-
-    def takes(self, pattern: Cut) -> dict[tuple[str, str], float]:
-        return taken(self.runs(), self.first + self.second)
-
-    def values(self, pattern: Cut) -> dict[str, tuple[object, str]]:
-        return super().values(pattern) | {"total": (self.depth, "allowance")}
-
-    @property
-    def depth(self) -> float:
-        return self.first + self.second
 
     @property
     def trimmed(self) -> str:

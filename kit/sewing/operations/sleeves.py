@@ -6,15 +6,10 @@ from itertools import islice
 
 from kit.sewing.joined_lengths import stitch_length
 from kit.sewing.operations.joined import Seam, fullness, notched, pressing
-from kit.sewing.places import Ring, facts_of
 from kit.sewing.sections import bands as section
 from kit.sewing.spans import sides_of
 from kit.sewing.stretching import across, eased_by_hand
 from kit.sewing.vocabulary import *
-
-
-def _pinned(sleeve: SetInSleeve, pattern: Cut) -> Iterable[Sentence]:
-    return sleeve.told(("pin_notched" if notched(pattern, sleeve.a, sleeve.b) else "pin",), pattern)
 
 
 def _drawn_in(sleeve: SetInSleeve, state: State, pattern: Cut) -> Iterator[Case]:
@@ -41,32 +36,25 @@ class SetInSleeve(Seam):
 
     kind = "set_in_sleeve"
     seam_class = "1.01"
-    work = (40.0, 0.0)
+    work = Work(40.0)
     cautions = ("needle", "pins", "iron", "scissors")
     tools = ("machine", "pins", "iron", "scissors")
     says = (
         "place",
-        _pinned,
+        lambda sleeve, pattern: "pin_notched" if notched(pattern, sleeve.a, sleeve.b) else "pin",
         Say("ease", lambda sleeve: sleeve.ease > 0),
         "sew",
         Say("trim", lambda sleeve: sleeve.trim),
         Say("finish", lambda sleeve: sleeve.finish != "none" and sleeve.press != "open"),
         Say("finish_apart", lambda sleeve: sleeve.finish != "none" and sleeve.press == "open"),
-        lambda sleeve, pattern: sleeve.told((f"press{sleeve.pressed}",), pattern),
+        "press{pressed}",
         both("b"),
     )
-    why = ("why",)
     rules = (
         whole_edges("a"),
         Rule(Ring("a"), "sleeve_no_ring"),
         Rule(Ring("b"), "armhole_no_ring"),
-        Rule(
-            Asking(_drawn_in),
-            "not_eased_yet",
-            says="cap_not_eased",
-            tells=("ease",),
-            when=lambda sleeve: sleeve.ease > 0,
-        ),
+        Rule(Asking(_drawn_in), "not_eased_yet", says="cap_not_eased", when=lambda sleeve: sleeve.ease > 0),
     )
 
     a: tuple[Run, ...] = meets(

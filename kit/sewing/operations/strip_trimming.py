@@ -4,8 +4,6 @@ from __future__ import annotations
 
 from kit.sewing import section
 from kit.sewing.handle import StripEdges
-from kit.sewing.reading import Reader
-from kit.sewing.scene import StripShape
 from kit.sewing.sections import finishes as shapes
 from kit.sewing.vocabulary import *
 
@@ -70,23 +68,15 @@ def _takes_off(cut: OnStrip, state: State, pattern: Cut) -> Iterator[Case]:
 class OnStrip(Operation):
     """Base: the allowances of the edges `strips` are cut back, one of them or both, `to` a width."""
 
-    stitch_type = ""
     tools = ("scissors",)
-    notions = ()
     says = (lambda cut, pattern: cut.cuts(pattern),)
     gives: ClassVar[tuple[Of, ...]] = ()
     leaves: ClassVar[Section] = section.superimposed("strip", "strip")
     rules = (
-        Rule(Asking(_in_reach), "strip_seam_not_sewn", tells=("piece",), each=True, ends="all"),
-        Rule(Asking(_end_seamed), "strip_end_open", tells=("piece",), each=True, ends="all"),
-        Rule(Asking(_stays), "trimmed_away", tells=("to",), do_tells=("least",)),
-        Rule(
-            Asking(_takes_off),
-            "strip_nothing_to_trim",
-            do="nothing_to_trim_do",
-            tells=("piece", "width", "to"),
-            each=True,
-        ),
+        Rule(Asking(_in_reach), "strip_seam_not_sewn", each=True, ends="all"),
+        Rule(Asking(_end_seamed), "strip_end_open", each=True, ends="all"),
+        Rule(Asking(_stays), "trimmed_away"),
+        Rule(Asking(_takes_off), "strip_nothing_to_trim", do="nothing_to_trim_do", each=True),
     )
 
     strips: tuple[StripEdges, ...] = ()
@@ -120,8 +110,7 @@ class OnStrip(Operation):
         seam = _seam(pattern, name)
         if seam is not None and seam.kind == "bias_facing":
             return (replace(seam.scenes(pattern)[0], section=self.leaves, pins=()),)
-        ends = any(each.which == "ends" for each in self.strips)
-        sides = any(each.which == "sides" for each in self.strips)
+        ends, sides = (any(each.which == which for each in self.strips) for which in ("ends", "sides"))
         tube = StripShape(
             slant=getattr(seam, "slant", 0.0),
             tube=True,
@@ -131,7 +120,7 @@ class OnStrip(Operation):
             upper=self.to if sides and self.to < self.most else 0.0,
             old=True,
         )
-        return (Scene(layers=(), section=self.leaves, strip=name, shape=tube),)
+        return (lone(name, tube, self.leaves),)
 
 
 @operation(verb="")

@@ -5,9 +5,6 @@ from __future__ import annotations
 from collections.abc import Callable
 from typing import Self
 
-from kit.diagnostic import as_value
-from kit.sewing.places import around
-from kit.sewing.reading import read_word
 from kit.sewing.vocabulary import *
 
 NEAR_EDGE = 3.0
@@ -35,12 +32,6 @@ def fixed_by(*ways: str) -> Any:
     return read_by(read, "str", default=ways[0], held=ways[0])
 
 
-def _enough(made: OnRun, state: State, pattern: Cut) -> Iterable[Case]:
-    """As many are cut as are attached."""
-    strip, count = pattern.strip(made.name), state.count(made.name) + made.halves
-    yield Case(count <= strip.count, strip, values={"count": as_value(count), "cut": as_value(strip.count)})
-
-
 def _reaches(made: AttachStrip, state: State, pattern: Cut) -> Iterable[Case]:
     """The run is long enough."""
     size = run_length(pattern, made.run)
@@ -49,10 +40,10 @@ def _reaches(made: AttachStrip, state: State, pattern: Cut) -> Iterable[Case]:
 
 
 ATTACHED = (
-    Rule(Made("name"), "strip_not_made", do="do_make_strip_first", tells=()),
-    Rule(Asking(_enough), "too_few_strips", tells=("count", "cut")),
+    Rule(Made("name"), "strip_not_made", do="do_make_strip_first"),
+    Rule(EnoughStrips("name", lambda made, _: made.halves), "too_few_strips"),
 )
-ON_THE_RUN = Rule(Asking(_reaches), "place_outside_run", tells=("at", "place", "size"), on="last")
+ON_THE_RUN = Rule(Asking(_reaches), "place_outside_run", on="last")
 
 
 @operation
@@ -60,8 +51,9 @@ class OnRun(Operation):
     """A made strip fixed to a run; `halves` is how many strips that makes, one for each half the run means."""
 
     lastly: ClassVar[Keys] = (lambda made, pattern: both_sides(pattern, (made.run,)),)
+    changes = (Brings("attached", lambda made, pattern: {made.name: made.halves}),)
 
-    name: str = strip(argument="strip", fills={"strip": "strip"})
+    name: str = strip(argument="strip", fills={"strip": "strip"}, uses="halves")
     halves: int = fixed(1)
 
     @classmethod
@@ -78,13 +70,6 @@ class OnRun(Operation):
     def last(self) -> Run:
         """The last edge of the run."""
         return replace(self.run, edges=self.run.edges[-1:])
-
-    @property
-    def uses(self) -> Uses:
-        return Uses(pieces=(self.run.piece,), strips={self.name: self.halves})
-
-    def effect(self, pattern: Cut) -> Effect:
-        return Effect(attached={self.name: self.halves})
 
     def across(self, pattern: Cut) -> float:
         """mm across the strip."""
@@ -119,11 +104,9 @@ class AttachStrip(OnRun):
     # "stitched_on" lays its end `lap` mm over the finished edge and stitches a box; "caught" bastes it to the raw edge
     # so that the next seam there catches it
     kind = "attach_strip"
+    why = ()
     cautions = ("needle", "cords")
-    says = (
-        "attach_strip.{method}.place_{near}",
-        lambda made, pattern: made.told((f"attach_strip.{made.method}.sew{made.bare(pattern)}",), pattern),
-    )
+    says = ("attach_strip.{method}.place_{near}", "attach_strip.{method}.sew{bare}")
     also = (Also("at", lambda made, pattern: (made.to, made.at), "spot"), Also("row", NEAR_EDGE))
     rules = (
         *ATTACHED,

@@ -2,9 +2,13 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
+
 from kit.sewing.operations.strips import ATTACHED, OnRun, fixed_by
-from kit.sewing.places import around
+from kit.sewing.spans import along
 from kit.sewing.vocabulary import *
+
+_NOTCHED = 1.0  # mm from a place within which a notch marks it
 
 
 def _read_run(given: Any, asked: Asked, name: str) -> Run:
@@ -30,19 +34,20 @@ def _read_places(given: Any, asked: Asked, name: str) -> tuple[float, float]:
 def _reaches(handle: AttachHandle, state: State, pattern: Cut) -> Iterable[Case]:
     """The run is long enough for both ends."""
     size, at = run_length(pattern, handle.to), handle.at[1]
-    yield Case(at <= size + 0.5, handle.to, amount=at - size, values={"at": measured(at), "size": measured(size)})
+    yield off_by(handle.to, at - size, at=at, size=size)
 
 
-def _free(handle: AttachHandle, state: State, pattern: Cut) -> Iterable[Case]:
-    yield Case(not any(fact in state.facts for fact in handle.facts(pattern)), handle.to)
+def _at_notches(handle: AttachHandle, pattern: Cut) -> tuple[Sentence, ...]:
+    """That the places need no measuring, where both were notched when the piece was drafted."""
+    notches = [notch for notch in pattern.piece(handle.to.piece).notches if notch.edge in handle.to.edges]
+    found = [along(pattern, handle.to, notch.edge, notch.distance) for notch in notches]
+    notched = all(any(abs(each - at) < _NOTCHED for each in found) for at in handle.at)
+    return (Sentence("attach_handle.notches", {}),) if notched else ()
 
 
-def _finished(handle: AttachHandle, state: State, pattern: Cut) -> Iterable[Case]:
-    yield Case(all(state.is_closed(pattern, end) for end in handle.ends(pattern)), handle.to)
-
-
-def _raw(handle: AttachHandle, state: State, pattern: Cut) -> Iterable[Case]:
-    yield Case(all(state.is_raw(pattern, end) for end in handle.ends(pattern)), handle.to)
+def _ends(holds: Callable[[State, Cut, Run], bool]) -> Each:
+    """The condition that something holds of both stretches that its ends cover."""
+    return Each("to", lambda handle, state, pattern, _: all(holds(state, pattern, end) for end in handle.ends(pattern)))
 
 
 @operation
@@ -59,21 +64,26 @@ class AttachHandle(OnRun):
     # side, so that the hem turned over them catches them; "stitched_on" lays them `lap` mm over the finished edge
     kind = "attach_handle"
     cautions = ("needle", "pins")
-    says = ("{method}_place", "twist", "{method}_sew")
-    why = ("why",)
+    says = ("{method}_place", _at_notches, "twist", "{method}_sew")
+    work = Work(0.0, each=8.0)
+    changes = (Brings("facts", lambda handle, pattern: handle.facts(pattern)),)
     also = (Also("spots", lambda handle, pattern: (handle.to, *handle.at), "spots"),)
     rules = (
         *ATTACHED,
-        Rule(Asking(_reaches), "place_outside_run", says="end_outside_run", tells=("at", "place", "size"), ends="all"),
-        Rule(Asking(_free), "handle_twice", do="do_take_one_operation_out"),
+        Rule(Asking(_reaches), "place_outside_run", says="end_outside_run", ends="all"),
         Rule(
-            Asking(_finished),
+            Each("to", lambda handle, state, pattern, _: state.facts.isdisjoint(handle.facts(pattern))),
+            "handle_twice",
+            do="do_take_one_operation_out",
+        ),
+        Rule(
+            _ends(State.is_closed),
             "edge_still_raw",
             says="handle_edge_raw",
             when=lambda handle: handle.method == "stitched_on",
         ),
         Rule(
-            Asking(_raw),
+            _ends(State.is_raw),
             "edge_closed_already",
             says="handle_edge_closed",
             when=lambda handle: handle.method != "stitched_on",
@@ -96,12 +106,6 @@ class AttachHandle(OnRun):
     def ends(self, pattern: Cut, run: Run | None = None) -> tuple[Run, ...]:
         """The stretches of the run that its ends cover."""
         return tuple(around(pattern, run or self.to, at, self.across(pattern)) for at in self.at)
-
-    def effect(self, pattern: Cut) -> Effect:
-        return replace(super().effect(pattern), facts=self.facts(pattern))
-
-    def minutes(self, pattern: Cut) -> float:
-        return 8.0 * self.halves
 
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
         run = shown(pattern, self.to)

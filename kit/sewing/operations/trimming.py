@@ -9,8 +9,7 @@ from kit.sewing.curves import Bend as Way
 from kit.sewing.curves import clip_spacing, needs_scissors, tightest
 from kit.sewing.handle import StripEdges
 from kit.sewing.operations.strip_trimming import LEFT_AT_LEAST, GradeStrip, TrimStrip, parted, seam_of
-from kit.sewing.places import inside
-from kit.sewing.reading import in_call, read_width
+from kit.sewing.reading import read_width
 from kit.sewing.sections import finishes as shapes
 from kit.sewing.vocabulary import *
 
@@ -53,7 +52,7 @@ def clipped(pattern: Cut, along: Run, apart: float, held: bool) -> Scene:
     run = shown(pattern, along)
     rows = (Row(run, inset=-STAYSTITCH, ink="old"),) if held else ()
     cuts = snips(pattern, run, apart, clear=STAYSTITCH + 0.5 if held else 1.5)
-    return laid(run, *rows, section=section.one_ply(), things=cuts)
+    return laid(run, *rows, section=section.one_ply() if held else None, things=cuts)
 
 
 def _sewn_and_in_reach(kind: str) -> tuple[Rule, ...]:
@@ -72,28 +71,20 @@ def _sewn_and_in_reach(kind: str) -> tuple[Rule, ...]:
     return (early, late)
 
 
-def _does_not_bend(wrong: Bend) -> Asking:
-    return Asking(lambda cut, state, pattern: (Case(bend(pattern, run) != wrong, run) for run in cut.along))
+def _does_not_bend(wrong: Bend) -> Each:
+    return Each("along", lambda cut, state, pattern, run: bend(pattern, run) != wrong)
 
 
-_FRAYS = Rule(
-    Excess(lambda cut: LEFT_AT_LEAST - cut.to, of="along", values={"least": measured(LEFT_AT_LEAST, "allowance")}),
-    "trimmed_away",
-    tells=("to",),
-    do_tells=("least",),
-    each=True,
-)
+_FRAYS = at_least("to", LEFT_AT_LEAST, "trimmed_away", of="along", each=True)
 
 
 @operation
 class OnAllowance(Operation):
     """Scissors on the allowances along sewn edges. They close nothing and take nothing."""
 
-    stitch_type = ""
     tools = ("scissors",)
-    notions = ()
-    says: ClassVar[Keys] = (lambda cut, pattern: cut.told((cut.curve(pattern),), pattern), both("along"))
-    why = ("why",)
+    says: ClassVar[Keys] = ("{curve}", both("along"))
+    work = Work(1.0, each=2.0)
     gives: ClassVar[tuple[Of, ...]] = (Of("{kind}", "along"),)
     also: ClassVar[tuple[Also, ...]] = (Also("spacing", lambda cut, pattern: spacing(pattern, cut.along, cut.bends)),)
     leaves: ClassVar[Section] = section.superimposed()
@@ -101,10 +92,6 @@ class OnAllowance(Operation):
     snip: ClassVar[tuple[Snip, ...]] = ()
 
     along: tuple[Run, ...] = runs()
-
-    def minutes(self, pattern: Cut) -> float:
-        """2 minutes an edge (common practice, no source)."""
-        return 1.0 + 2.0 * sum(len(sides_of(pattern, run)) for run in self.along)
 
     def curve(self, pattern: Cut) -> str:
         """The key of what is cut, on a curve or not."""
@@ -147,12 +134,10 @@ class NotchCurve(OnAllowance):
     rules = (*_sewn_and_in_reach("notch_curve"), Rule(_does_not_bend("in"), "notched_inward_curve", each=True))
 
 
-def _must_spread(clip: ClipFirst, state: State, pattern: Cut) -> Iterable[Case]:
+def _must_spread(clip: ClipFirst, state: State, pattern: Cut, run: Run) -> bool:
     """The edge, or the one it is to fit, bends so that its allowance must spread."""
-    for run in clip.along:
-        curves = [(each, "out") for each in clip.fit] or [(run, "in")]
-        radii = [tightest(pattern, each, way) for each, way in curves]  # type: ignore[arg-type]
-        yield Case(any(needs_scissors(radius, allowance_of(pattern, run)) for radius in radii), run)
+    radii = [tightest(pattern, each, "out") for each in clip.fit] or [tightest(pattern, run, "in")]
+    return any(needs_scissors(radius, allowance_of(pattern, run)) for radius in radii)
 
 
 @operation
@@ -169,17 +154,14 @@ class ClipFirst(OnAllowance):
     kind = "clip_first"
     gives = (Of("clipped_first", "along"),)
     also = (Also("spacing", lambda clip, pattern: clip.apart(pattern)),)
-    says = (lambda clip, pattern: clip.told(("cut_to_fit" if clip.fit else "cut",), pattern), both("along"))
+    says = (Say("cut_to_fit", lambda clip: clip.fit, "cut"), both("along"))
     rules = (
         Rule(Raw("along"), "clip_first_late", each=True, ends="run"),
-        Rule(Asking(_must_spread), "clip_first_straight", each=True, ends="run"),
+        Rule(Each("along", _must_spread), "clip_first_straight", each=True, ends="run"),
         Rule(Of("staystitched", "along", each="run"), "clip_first_loose", each=True, when=lambda clip: not clip.fit),
     )
 
-    fit: tuple[Run, ...] = row(by_name=True, default=(), said="fit", fills={"": "place"})
-
-    def runs(self) -> tuple[Run, ...]:
-        return self.along
+    fit: tuple[Run, ...] = row(by_name=True, default=(), said="fit", fills={"": "place"}, touched=False)
 
     def apart(self, pattern: Cut) -> float:
         """mm from clip to clip."""
@@ -246,11 +228,7 @@ class Trim(OnAllowance):
 
     kind = "trim"
     says = ("cut{in_half}", both("along"))
-    rules = (
-        *_sewn_and_in_reach("trim"),
-        _FRAYS,
-        Rule(Asking(_takes_off), "nothing_to_trim", tells=("place", "width", "to"), each=True),
-    )
+    rules = (*_sewn_and_in_reach("trim"), _FRAYS, Rule(Asking(_takes_off), "nothing_to_trim", each=True))
 
     along: tuple[Run, ...] = cuttable()
     strips: tuple[StripEdges, ...] = of_strips()
@@ -323,25 +301,19 @@ class TackDown(Operation):
     """
 
     kind = "tack_down"
-    stitch_type = ""
     cautions = ("needle",)
     tools = ("hand_needle",)
     says = ("sew", both("to"))
-    why = ("why",)
     gives = (Of("tacked", "edges"),)
+    work = Work(1.0, each=3.0, of="to")
+    pictures = seen(
+        "edges", lambda tack, run: laid(run, Row(run, inset=1.0, style="hand"), stuff="facing", section=shapes.tacked())
+    )
     rules = (
         Rule(Closed("edges"), "tacked_raw", each=True),
         Rule(Closed("to"), "tacked_to_no_seam", each=True),
-        Rule(Asking(_held), "tacked_loose", tells=("piece",)),
+        Rule(Asking(_held), "tacked_loose"),
     )
 
     edges: tuple[Run, ...] = runs()
     to: tuple[Run, ...] = row(by_name=True, said="seam", fills={"seam": "place"})
-
-    def minutes(self, pattern: Cut) -> float:
-        """3 minutes at each seam (common practice, no source)."""
-        return 1.0 + 3.0 * sum(len(sides_of(pattern, run)) for run in self.to)
-
-    def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
-        run = shown(pattern, self.edges[0])
-        return (laid(run, Row(run, inset=1.0, style="hand"), stuff="facing", section=shapes.tacked()),)

@@ -4,13 +4,13 @@ from __future__ import annotations
 
 from typing import Literal
 
+from kit.body.measures import MEASUREMENTS
 from kit.diagnostic import Message, named_edge
 from kit.piece.darts_and_pleats import Dart, Pleat
 from kit.piece.recut import SLACK, TOLD, EdgeChange, PieceChange
 from kit.sewing.new_lines import NEAR, narrow_places, new_lines, runs_there
-from kit.sewing.reading import Reader, Runs
+from kit.sewing.reading import Runs
 from kit.sewing.refit import Refit
-from kit.sewing.trouble import trouble
 from kit.sewing.verb import verb
 from kit.sewing.vocabulary import *
 from kit.units import Size
@@ -31,12 +31,11 @@ class TryOn(Operation):
     one of its drafts cannot be drawn, `why_refused` says it), and the `refit`. `leave` are edges whose rows stay."""
 
     kind = "try_on"
-    stitch_type = ""
+    why = ()
     cautions = ("pins",)
     tools = ("pins", "chalk")
-    notions = ()
     says = (
-        "wear",
+        lambda made, pattern: Sentence(f"try_on.wear{'_head' if _on_head(pattern) else ''}", {}),
         Say("mark", lambda made: made.places),
         Say("note", lambda made: made.note and made.stage in ("", "changed", "refused")),
         Say("found", lambda made: made.note and made.stage == "corrected"),
@@ -189,19 +188,13 @@ class TryOn(Operation):
         if self.stage == "refused":
             says = message("sewing_trouble.try_on_refused", why=self.why_refused)
             return (trouble("try_on_refused", says, can=message("sewing_trouble.try_on_refused_do")),)
-        if not self.asks:
+        change = self.refit if self.stage == "changed" else None
+        where = "elsewhere" if self.stage == "elsewhere" else "nothing" if change and change.nothing else ""
+        if where and self.asks:
+            says, do = (message(f"sewing_trouble.tried_on_{where}{end}") for end in ("", "_do"))
+            return (trouble("tried_on_nothing", says, can=do, level="note"),)
+        if change is None or not self.asks:
             return ()
-        if self.stage == "elsewhere":
-            says = message("sewing_trouble.tried_on_elsewhere")
-            return (
-                trouble("tried_on_nothing", says, can=message("sewing_trouble.tried_on_elsewhere_do"), level="note"),
-            )
-        change = self.refit
-        if change is None or self.stage != "changed":
-            return ()
-        if change.nothing:
-            says = message("sewing_trouble.tried_on_nothing")
-            return (trouble("tried_on_nothing", says, can=message("sewing_trouble.tried_on_nothing_do"), level="note"),)
         return (*_too_little_cloth(change), *self._left_in_place(change), *_short_strips(change))
 
     def _left_in_place(self, change: Refit) -> Iterator[Diagnostic]:
@@ -220,6 +213,13 @@ class TryOn(Operation):
                 piece=piece.now.name,
                 edge=edge.edge,
             )
+
+
+def _on_head(pattern: Cut) -> bool:
+    """Whether it is worn on the head, where shoes make no difference: of the body's measurements it asks for that of
+    the head alone."""
+    asked = {name for step in getattr(pattern, "steps", ()) for name in step.uses}
+    return asked & MEASUREMENTS.keys() == {"head_girth"}
 
 
 def _held(run: Run, leave: Iterable[Run]) -> bool:

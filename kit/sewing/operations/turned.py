@@ -14,21 +14,12 @@ from kit.sewing.fields import pieces as whole_pieces
 from kit.sewing.operations.joined import Seam, pinned
 from kit.sewing.operations.openings import GAP_WIDE
 from kit.sewing.operations.trimming import spacing
-from kit.sewing.places import (
-    NARROWEST_GAP,
-    alike,
-    alike_of,
-    both_but_open,
-    closed_but,
-    half_of,
-    is_ring,
-    on_both,
-    opening_run,
-    side_of,
-)
+from kit.sewing.places import NARROWEST_GAP, alike, both_but_open, opening_run
 from kit.sewing.rules import InsideOut
 from kit.sewing.sections import bands as shapes
 from kit.sewing.vocabulary import *
+
+_OPEN = 0.16  # of a gap's length by which it is drawn open
 
 _CORNER = math.radians(20.0)
 """From which bend on a row is pivoted at (common practice, no source)."""
@@ -36,7 +27,7 @@ _CORNER = math.radians(20.0)
 
 def right_side_out(*of: str) -> Rule:
     """The rule that the pieces of some fields have been turned right side out."""
-    return Rule(InsideOut(of), "inside_out", holds=False, tells=("piece",), each=True)
+    return Rule(InsideOut(of), "inside_out", holds=False, each=True)
 
 
 def _cut_into(seam: SeamToTurn, pattern: Cut) -> tuple[Sentence, ...]:
@@ -48,20 +39,6 @@ def _cut_into(seam: SeamToTurn, pattern: Cut) -> tuple[Sentence, ...]:
             apart = {"spacing": (spacing(pattern, seam.a, way), "allowance")}
             found.append(Sentence(f"seam_to_turn.{key}", apart))
     return tuple(found)
-
-
-def _smooth(seam: Seam, pattern: Cut) -> str:
-    """ "_smooth" where the row runs all round without a corner, as along the mouth of a bag; else ""."""
-    lines = [path_of(pattern, run).curves for run in seam.a]
-    meet = [(one.tangent(1.0), two.tangent(0.0)) for line in lines for one, two in pairwise(line)]
-    if any(abs(math.atan2(a.cross(b), a.dot(b))) > _CORNER for a, b in meet):
-        return ""
-    return "_smooth" if is_ring(state_before(pattern, seam), pattern, seam.a) else ""
-
-
-def _stitched(seam: SeamToTurn, pattern: Cut) -> Iterable[Sentence]:
-    """How it is stitched, where no gap is left."""
-    return seam.told((f"seam_to_turn.sew{_smooth(seam, pattern)}",), pattern) if seam.gap is None else ()
 
 
 @operation
@@ -81,23 +58,27 @@ class SeamToTurn(Seam):
     tools = ("machine", "pins", "iron", "scissors")
     says: ClassVar[Keys] = (
         pinned("right"),
-        _stitched,
+        Say("seam_to_turn.sew{smooth}", lambda seam: seam.gap is None),
         Say("seam_to_turn.sew_gap", lambda seam: seam.gap is not None),
         Say("seam_to_turn.extra", lambda seam: seam.extra),
-        lambda seam, pattern: seam.told((f"seam_to_turn.trim{_smooth(seam, pattern)}",), pattern) if seam.grade else (),
+        Say("seam_to_turn.trim{smooth}", lambda seam: seam.grade),
         _cut_into,
         lambda seam, pattern: both_but_open(pattern, seam.a, seam.half) if alike(pattern, seam.a) else (),
     )
     why: ClassVar[Keys] = ("seam_to_turn.why",)
     also = (Also("from", lambda seam, pattern: (seam.a[0], seam.gap[0] if seam.gap else 0.0), "spot"),)
     wanted = (Of("turned_out", "pieces", each="piece"),)
+    changes = (
+        Brings("inside_out", lambda seam, pattern: seam.pieces),
+        Brings("faced", lambda seam, pattern: seam.a + seam.b),
+    )
     rules: ClassVar[Rules] = (GAP_WIDE,)
 
     a: tuple[Run, ...] = meets("b", closes="sewn", takes="allowance", fills={"edge": "edge"})
     allowance: float = width()
     gap: tuple[float, float] | None = opening("a", "b")
     half: str = half_of("gap")
-    extra: tuple[Run, ...] = fixed(())
+    extra: tuple[Run, ...] = fixed((), takes="allowance")
     press: str = fixed("one side")
     ease: float = size(default=0)
     grade: bool = flag(default=True)
@@ -107,20 +88,20 @@ class SeamToTurn(Seam):
     def pieces(self) -> tuple[str, ...]:
         return self.uses.pieces
 
+    def smooth(self, pattern: Cut) -> str:
+        """ "_smooth" where the row runs all round without a corner, as along the mouth of a bag; else ""."""
+        lines = [path_of(pattern, run).curves for run in self.a]
+        meet = [(one.tangent(1.0), two.tangent(0.0)) for line in lines for one, two in pairwise(line)]
+        if any(abs(math.atan2(a.cross(b), a.dot(b))) > _CORNER for a, b in meet):
+            return ""
+        return "_smooth" if is_ring(state_before(pattern, self), pattern, self.a) else ""
+
     def gaps(self, pattern: Cut) -> tuple[Run, ...]:
         """The gap on each of the two runs."""
-        if self.gap is None:
-            return ()
-        return on_both(pattern, self.a[0], self.b[0], self.gap, side_of(self.half))
+        return left_of(pattern, self, self.gap)
 
     def closes(self, pattern: Cut) -> tuple[Closing, ...]:
         return closed_but(pattern, self.runs(), self.gaps(pattern), "sewn")
-
-    def takes(self, pattern: Cut) -> dict[tuple[str, str], float]:
-        return taken(self.runs(), self.allowance)
-
-    def effect(self, pattern: Cut) -> Effect:
-        return replace(super().effect(pattern), inside_out=self.pieces, faced=self.a + self.b)
 
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
         a, b = (shown(pattern, row[0], side_of(self.half)) for row in (self.a, self.b))
@@ -134,10 +115,9 @@ def _through(given: Any, asked: Asked, name: str) -> tuple[Run, ...]:
     return asked.reader.runs(given, asked.where)
 
 
-def _still_open(turn: TurnOut, state: State, pattern: Cut) -> Iterator[Case]:
-    for gap in turn.through:
-        raw = sum(span.length for span in spans(pattern, gap)) - state.covered(pattern, gap)
-        yield Case(raw / len(sides_of(pattern, gap)) >= NARROWEST_GAP, gap)
+def _still_open(turn: TurnOut, state: State, pattern: Cut, gap: Run) -> bool:
+    raw = sum(span.length for span in spans(pattern, gap)) - state.covered(pattern, gap)
+    return raw / len(sides_of(pattern, gap)) >= NARROWEST_GAP
 
 
 @operation
@@ -152,22 +132,17 @@ class TurnOut(Operation):
     """
 
     kind = "turn_out"
-    stitch_type = ""
-    work = (5.0, 0.0)
+    work = Work(5.0)
     tools = ("turner", "iron")
-    notions = ()
-    says = (
-        "turn",
-        Say("press", lambda turn: turn.press == "edge"),
-        lambda turn, pattern: (Sentence("press_later", {}),) if turn.press == "later" else (),
-        alike_of("through"),
-    )
-    why = ("why",)
+    says = ("turn", Say("press", lambda turn: turn.press == "edge"), PRESS_LATER, alike_of("through"))
     gives = (Of("turned_out", "pieces", each="piece"),)
-    pictures = seen("through", lambda turn, run: laid(run, arrows=((run, "out"),), section=shapes.turned_out()))
+    changes = (
+        Brings("right_side_out", lambda turn, pattern: turn.pieces),
+        Brings("unpressed", lambda turn, pattern: turn.seams(pattern) if turn.press == "later" else ()),
+    )
     rules = (
-        Rule(InsideOut(("pieces",)), "right_side_out_already", tells=("piece",), each=True, on="through"),
-        Rule(Asking(_still_open), "gap_shut", says="turned_gap_shut", each=True),
+        Rule(InsideOut(("pieces",)), "right_side_out_already", each=True, on="through"),
+        Rule(Each("through", _still_open), "gap_shut", says="turned_gap_shut", each=True),
     )
 
     pieces: tuple[str, ...] = whole_pieces(like="make.turn_out(collar, through=...)")
@@ -189,15 +164,29 @@ class TurnOut(Operation):
                     found += made.a + made.b
         return ()
 
-    def effect(self, pattern: Cut) -> Effect:
-        waiting = self.seams(pattern) if self.press == "later" else ()
-        return replace(super().effect(pattern), right_side_out=self.pieces, unpressed=waiting)
+    def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
+        """What is turned, seen at its opening: a gap in a seam stands open, both its allowances folded in."""
+        run = shown(pattern, self.through[0])
+        scene = laid(run, arrows=((run, "out"),), section=shapes.turned_out())
+        if not self._in_a_seam(pattern, run):
+            return (scene,)
+        deep = max(pattern.piece(run.piece).edge(name).allowance or 0.0 for name in run.edges)
+        layers = tuple(replace(layer, back=((run, deep),)) for layer in scene.layers)
+        hole = Thing("gap", run, path_of(pattern, run), run_length(pattern, run) * _OPEN)
+        return (replace(scene, layers=layers, things=(hole,)),)
+
+    def _in_a_seam(self, pattern: Cut, run: Run) -> bool:
+        """Whether a run is a gap: the same edge is sewn to another piece beside it."""
+        if run.start is None and run.end is None:
+            return False
+        seams = state_before(pattern, self).seams
+        key = (run.piece, run.side or "right", run.edges[0])
+        return any(key in seam and any(other[0] != run.piece for other in seam) for seam in seams)
 
 
 def _equal(stitch: SlipStitch, state: State, pattern: Cut) -> Iterator[Case]:
     one, two = run_length(pattern, stitch.a), run_length(pattern, stitch.b)
-    off, values = abs(one - two), {"one": measured(one), "two": measured(two)}
-    yield Case(off <= 2.0, stitch.a, amount=off, values=values)
+    yield off_by(stitch.a, abs(one - two), 2.0, one=one, two=two)
 
 
 @operation
@@ -211,22 +200,19 @@ class SlipStitch(Operation):
 
     # both edges are turned in and their folds sewn together invisibly
     kind = "slip_stitch"
-    stitch_type = ""
     cautions = ("pins",)
     tools = ("hand_needle", "pins", "iron")
     crosses = True
     says = ("turn", "sew")
-    why = ("why",)
-    rules = (right_side_out("a", "b"), Rule(Asking(_equal), "gap_unequal", tells=("one", "two")))
-    pictures = seen("a", lambda stitch, run: laid(run, Row(run, style="hand"), section=shapes.gap_closed()))
+    joined = (("a", "b"),)
+    rules = (right_side_out("a", "b"), Rule(Asking(_equal), "gap_unequal"))
+    pictures = seen(
+        "a", "b", lambda stitch, a, b: opened(a, b, Row(a, style="hand"), up="right", section=shapes.gap_closed())
+    )
 
     a: Run = part(closes="sewn", takes="allowance", fills={"edge": "place"})
     b: Run = part(closes="sewn", takes="allowance")
     allowance: float = width()
-
-    @property
-    def joins(self) -> tuple[tuple[Run, Run], ...]:
-        return ((self.a, self.b),)
 
     def minutes(self, pattern: Cut) -> float:
         return 4.0 + 40.0 * run_length(pattern, self.a) / 1000

@@ -4,10 +4,8 @@ from __future__ import annotations
 
 from kit.geometry import parallel
 from kit.sewing.fields import part
-from kit.sewing.operation import Telling
-from kit.sewing.places import minus
-from kit.sewing.reading import in_call
 from kit.sewing.sections import closures as section
+from kit.sewing.sentence import Telling
 from kit.sewing.spans import cloth_left, reach
 from kit.sewing.vocabulary import *
 
@@ -25,8 +23,7 @@ _END = 0.5
 def equal_sides(zip: Zip, state: State, pattern: Cut) -> Iterator[Case]:
     """Whether the two sides of an opening are as long as one another."""
     size, other = run_length(pattern, zip.over), run_length(pattern, zip.under)
-    off, values = abs(size - other), {"size": measured(size), "other": measured(other)}
-    yield Case(off <= 1.0, zip.over, amount=off, values=values)
+    yield off_by(zip.over, abs(size - other), 1.0, size=size, other=other)
 
 
 def _misfit(zip: Zip, state: State, pattern: Cut) -> Iterator[tuple[str, Case]]:
@@ -82,7 +79,7 @@ def _tops(pattern: Cut, run: Run) -> list[tuple[str, float]]:
 
 def flush(key: str) -> Telling:
     """The sentence of how high the slider lies: below the stitch line at the top, or at it."""
-    return lambda zip, pattern: zip.told((key if zip.top(pattern) >= 1.0 else f"{key}_flush",), pattern)
+    return lambda zip, pattern: key if zip.top(pattern) >= 1.0 else f"{key}_flush"
 
 
 @operation
@@ -94,23 +91,17 @@ class Zip(Operation):
     notions: ClassVar[Words] = ("thread", "zip")
     crosses = True
     caught: ClassVar[bool] = True  # the row at `lap` has to catch the allowance behind it
-    why: ClassVar[Keys] = ("why",)
     gives = (Of("zip_in", "over"), Of("zip_in", "under"))
-    work = (35.0, 0.0)
+    work = Work(35.0)
+    joined: ClassVar[tuple[tuple[str, str], ...]] = (("over", "under"),)
+    amounts: ClassVar[Amounts] = (("zip", "length", "length"),)
     also: ClassVar[tuple[Also, ...]] = (Also("top", lambda zip, pattern: zip.top(pattern)),)
     rules: ClassVar[Rules] = (
-        Rule(Asking(equal_sides), "zip_sides", tells=("size", "other")),
-        Rule(First(_misfit, "long"), "zip_long", says="zip_length", do="zip_long_do", tells=("length", "opening")),
-        Rule(
-            First(_misfit, "short"),
-            "zip_short",
-            says="zip_length",
-            do="zip_short_do",
-            tells=("length", "opening"),
-            do_tells=("most",),
-        ),
+        Rule(Asking(equal_sides), "zip_sides"),
+        Rule(First(_misfit, "long"), "zip_long", says="zip_length", do="zip_long_do"),
+        Rule(First(_misfit, "short"), "zip_short", says="zip_length", do="zip_short_do"),
         Rule(First(_beyond, "below"), "seam_below_zip"),
-        Rule(First(_beyond, "above"), "zip_late", tells=("edge",)),
+        Rule(First(_beyond, "above"), "zip_late"),
     )
 
     over: Run = part(closes="sewn", takes="allowance")
@@ -147,15 +138,8 @@ class Zip(Operation):
         """The two sides of the opening."""
         return self.over, self.under
 
-    @property
-    def joins(self) -> tuple[tuple[Run, Run], ...]:
-        return ((self.over, self.under),)
-
     def opens(self, pattern: Cut) -> tuple[Span, ...]:
         return tuple(span for run in self.sides for span in spans(pattern, run))
-
-    def notion_amounts(self, pattern: Cut) -> dict[str, tuple[float, str]]:
-        return {"zip": (self.length, "length")}
 
     def top(self, pattern: Cut) -> float:
         """mm from the stitch line at the top down to the slider."""
@@ -197,14 +181,14 @@ class LappedZip(Zip):
 
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
         """From inside both folds pressed; then the zip on the side that lies under, its teeth beside the fold and the
-        row on the tape; from the right side the lap over it, with the row down and across below the zip."""
+        row on the tape; from the right side the lap over it, with the row across below the zip and up."""
         over, under = shown(pattern, self.over), shown(pattern, self.under)
         pressed = opened(under, over, up="wrong", arrows=((over, "in"), (under, "in")), focus=under)
         turned = tuple(replace(each, back=((each.run, self.allowance),)) for each in pressed.layers)
         below = Thing("zip", under, self._beyond_fold(pattern, under), 25.0)
         sewn = laid(under, Row(under, inset=EDGE), up="wrong", things=(below,))
         folded = Layer(under, up="wrong", back=((under, self.allowance),))
-        laps = opened(under, over, Row(over, line=self._down(pattern, over)), up="right", section=section.zip_lapped())
+        laps = opened(under, over, Row(over, line=self._up(pattern, over)), up="right", section=section.zip_lapped())
         sides = tuple(replace(each, back=((each.run, self.allowance),)) for each in laps.layers)
         return replace(pressed, layers=turned), replace(sewn, layers=(folded,)), replace(laps, layers=sides, focus=over)
 
@@ -213,11 +197,11 @@ class LappedZip(Zip):
         line = self.line(pattern, under)
         return parallel(line, -TEETH if cloth_left(pattern.piece(under.piece), line) else TEETH)
 
-    def _down(self, pattern: Cut, over: Run) -> Path:
-        """The row that shows: down beside the fold and across to it at the lower end."""
+    def _up(self, pattern: Cut, over: Run) -> Path:
+        """The row that shows, as it is sewn: from the fold across at the lower end, and up beside the fold."""
         line = self.line(pattern, over)
         row = parallel(line, self.lap if cloth_left(pattern.piece(over.piece), line) else -self.lap)
-        return row.joined(Path.line(row.end, line.end)) if row.end.distance(line.end) > 0.5 else row
+        return (row.joined(Path.line(row.end, line.end)) if row.end.distance(line.end) > 0.5 else row).reversed()
 
 
 @operation

@@ -1,5 +1,6 @@
 # Sätze von kit/sewing/operations/bands.py.
 
+seam_band-catch = { ACC($caught) } auf der rechten Seite { DAT($on, with: "an") } auflegen, Schnittkanten und Mitten aufeinander, und heften; beim Annähen wird diese Kante zwischen den beiden Lagen mitgefasst.
 seam_band-why = Der äußere Bund ist der sichtbare; er bekommt Einlage, damit sich die Nähte nicht abzeichnen und er sich nicht abträgt.
 
 band_ends-fold = { ACC($pieces) } der Länge nach rechts auf rechts falten, Kante auf Kante.
@@ -21,6 +22,7 @@ set_band-match_ring = Beides ist zum Ring geschlossen: zuerst die Naht { GEN($ba
 set_band-ends_beyond = Mitten, Nähte und Passzeichen aufeinandertreffen lassen; { NOM($band) } steht { DAT($end, with: "an") } { $beyond } über die Kante hinaus.
 set_band-ends_beyond_raw = Mitten, Nähte und Passzeichen aufeinandertreffen lassen; { NOM($band) } steht { DAT($end, with: "an") } { $beyond } und die Nahtzugabe über die Kante hinaus, am anderen Ende nur die Nahtzugabe.
 set_band-ease = Die Kante ist mit Absicht insgesamt um { $ease } länger: die Mehrweite gleichmäßig verteilen und stecken.
+set_band-pull = Die Kante ist insgesamt um { $ease } länger: beide an den Vierteln aufeinanderstecken und beim Nähen { ACC($band) } bis auf die Länge der Kante dehnen, nie die Kante selbst.
 set_band-sew = Im Abstand von { $allowance } zur Kante steppen.
 set_band-trim = Nahtzugaben abstufen: die des Kleidungsstücks schmaler zurückschneiden als die { GEN($band) }.
 set_band-clip = Die Zugaben in den Rundungen bis fast an die Stiche einschneiden.

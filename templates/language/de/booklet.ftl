@@ -70,7 +70,8 @@ booklet-reading_ticks = Erledigte Schritte abhaken; dieses Gerät merkt es sich.
 
 ## Maßnehmen
 
-booklet-measure_intro = Über Unterwäsche oder einem dünnen Oberteil messen. Wie gewohnt stehen, ruhig atmen und möglichst jemand anderen das Maßband halten lassen: am Körper anliegend, nie straff. Zuerst ein schmales Band um die Taille binden; mehrere Maße beginnen oder enden dort.
+booklet-measure_intro = Über Unterwäsche oder einem dünnen Oberteil messen. Wie gewohnt stehen, ruhig atmen und möglichst jemand anderen das Maßband halten lassen: am Körper anliegend, nie straff.
+booklet-measure_waist = Zuerst ein schmales Band um die Taille binden; mehrere Maße beginnen oder enden dort.
 
 ## Größen und Maße
 
@@ -88,6 +89,7 @@ booklet-estimated = geschätzt
 booklet-measured = gemessen
 booklet-estimated_value = { $value }, geschätzt
 booklet-estimated_note = Aus der nächsten Größe geschätzt, nicht gemessen: { $names }. Vor dem Zuschneiden nachmessen.
+booklet-not_in_figure = (In der Figur nicht eingezeichnet.)
 booklet-measurements_of = Maße: { $name }
 booklet-measurement = Maß
 booklet-value = Wert
@@ -232,6 +234,7 @@ booklet-licence = Lizenz
 booklet-made_with = Aus einer einzigen Lektionsdatei konstruiert, geprüft und gesetzt. Jedes Bild und jede Zahl folgt der Konstruktion.
 booklet-place = { $across }, { $above }
 booklet-named_place = { $name }: { $across }, { $above }
+booklet-named_place_at_origin = { $name }: in O
 booklet-how_to_use_plain = Einen Schritt ganz lesen, bevor gezeichnet oder geschnitten wird. Zuerst auf Papier konstruieren, einmal aus billigem Stoff nähen und erst dann den guten Stoff zuschneiden.
 
 # Verweise zwischen einer Anprobe im Nähen und dem Kapitel der Anproben; im Druck folgt die Seite.
@@ -262,6 +265,7 @@ booklet-marking_interface = Die Einlage nach denselben Teilen zuschneiden und zu
 booklet-marking_table = Was auf welchem Teil markiert wird
 booklet-notches = Passzeichen
 booklet-marks = Markierungen
+booklet-marks_on_one = { $half }: { $marks }
 booklet-interfacing = Einlage
 booklet-notches_on =
     { $kind ->
@@ -297,4 +301,4 @@ booklet-choose_over_waist_girth = Fällt der Taillenumfang in eine andere Größ
 booklet-choose_over_hip_girth = Fällt der Hüftumfang in eine andere Größe, die Seitennaht zwischen den beiden Linien in einem sanften Bogen in diese überführen. An allen Teilen, die dort zusammentreffen, ebenso.
 
 booklet-fit_changes = Passform auf dem Papier ändern
-booklet-fit_changes_intro = Erst das Papier ändern, dann den Stoff zuschneiden. Wie viel, sagt der Unterschied zwischen dem eigenen Maß und dem der gewählten Größe. Belege, Futter und Einlagen ebenso ändern wie das Teil, an dem sie liegen; dann Kanten, die zusammengenäht werden, aufeinanderlegen und auf gleiche Länge prüfen. Zuerst ein Nesselmodell nähen. Gestrichelt: wie es war; kräftig: wie es wird; der Pfeil zeigt die Stelle, die sich verschiebt.
+booklet-fit_changes_intro = Erst das Papier ändern, dann den Stoff zuschneiden. Wie viel, sagt der Unterschied zwischen dem eigenen Maß und dem der gewählten Größe. Belege, Futter und Einlagen ebenso ändern wie das Teil, an dem sie liegen; dann Kanten, die zusammengenäht werden, aufeinanderlegen und auf gleiche Länge prüfen. Zuerst ein Probeteil nähen. Gestrichelt: wie es war; kräftig: wie es wird; der Pfeil zeigt die Stelle, die sich verschiebt.

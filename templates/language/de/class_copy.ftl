@@ -1,4 +1,4 @@
-# Die Klassenkopie: Übungen mit ihren Zielen und die eigenen Seiten der Lernenden.
+# Die Kursfassung: Übungen mit ihren Zielen und die eigenen Seiten der Lernenden.
 # { $what } ist eine Stelle wie „Vorderteil: Ärmelnaht“; Längen kommen mit ihrer Einheit, in beiden Systemen.
 
 class_copy-edge = { $piece }: { $edge }
@@ -67,8 +67,8 @@ class_copy-answer = Die Lösung zeigen
 class_copy-answer_line = { $name }: { $value }
 class_copy-waiting = Mit diesen Werten lässt sich der Schnitt noch nicht zeichnen.
 
-# Die eigene Seite der Klassenkopie.
-class_copy-title = { $title } – Klassenkopie
+# Die eigene Seite der Kursfassung.
+class_copy-title = { $title } – Kursfassung
 class_copy-welcome = Die Regler bewegen: Bild, Zahlen und Prüfung folgen. Die eigenen Maße eingeben, die Übungen versuchen und den Schnitt in der eigenen Größe drucken. Die Werte bleiben nur hier gespeichert.
 class_copy-values = Werte
 class_copy-body = Die eigenen Maße

@@ -59,14 +59,28 @@ page-mend = Was würde helfen?
 page-mending = Es wird gesucht, was hilft …
 page-finished = Fertigmaße
 page-cloth = Stoffbedarf
-page-cloth_note = Für Größe { $size } mit den Werten der Lektion.
-page-cloth_nearest = Für Größe { $size }, die den eigenen Maßen am nächsten kommt, mit den Werten der Lektion.
+page-cloth_note = Für Größe { $size } mit den Werten, mit denen diese Seite gemacht wurde.
+page-cloth_nearest = Für Größe { $size }, die den eigenen Maßen am nächsten kommt, mit den Werten, mit denen diese Seite gemacht wurde.
 page-exercises = Übungen
 page-hint = Einen Tipp zeigen
 page-no_hint = Keine weiteren Tipps
 page-about = Über diese Seite
 page-left_out = Diese Seite druckt keinen Schnitt und legt keinen Stoff aus. Mit der Maßdatei kann die Lehrkraft die eigene Größe drucken.
 page-notices = Hinweise und Lizenzen
+
+# The reader's own pattern pages, where the page can write them. $size are megabytes, $name is a file.
+page-pages = Eigene Schnittseiten
+page-pages_how = Schnittseiten für die Größe, die Maße und die Werte, die auf dieser Seite eingestellt sind, als PDF zum Drucken. Beim ersten Mal werden etwa { $size } MB mehr geladen.
+page-pages_paper = Papier
+page-pages_make = Schnittseiten erstellen
+page-pages_stop = Anhalten
+page-pages_loading = Was die Schnittseiten schreibt, wird geladen …
+page-pages_laying = Die Teile werden ausgelegt und die Seiten geschrieben. Das kann einige Minuten dauern …
+page-pages_stopped = Angehalten. Es wurden keine Seiten erstellt.
+page-pages_done = Die Schnittseiten sind fertig. Ohne Skalierung drucken und vor dem Zuschneiden das Testquadrat messen.
+page-pages_save = { $name } speichern
+page-pages_not_here = Was die Schnittseiten schreibt, konnte nicht geladen werden. Die Verbindung prüfen und es noch einmal versuchen oder die Maßdatei der Lehrkraft schicken, die die eigene Größe drucken kann.
+page-pages_left_out = Diese Seite legt keinen Stoff aus.
 
 # Was die Lektion nicht annimmt. $name und $value sind, was ihr geschickt wurde.
 page-not_asked = Die Seite hat etwas verlangt, das diese Lektion nicht kennt.

@@ -32,6 +32,14 @@ picture-piece_edges = Kanten: { $edges }.
 picture-edge_on_fold = { $edge } im Stoffbruch
 picture-edge_allowance = { $edge } mit { $allowance } Nahtzugabe
 picture-piece_marks = Markierungen: { $marks }.
+# Eine Markierung, die nur für eine Hälfte gilt; $half ist eine der beiden folgenden Meldungen; so steht sie auf dem Teil.
+picture-mark_on_one = { $mark }: { $half }
+picture-one_of_pair = nur { SIDE($piece, $side) }
+picture-one_half =
+    { $side ->
+        [left] nur linke Hälfte
+       *[right] nur rechte Hälfte
+    }
 picture-piece_darts = Abnäher: { $darts }.
 picture-piece_pleats = Falten und Biesen: { $pleats }.
 # Ein Abnäher oder eine Falte und wie viel von der Kante aufgenommen wird.
@@ -96,9 +104,8 @@ picture-layer_face =
     }
 picture-half =
     { $side ->
-        [left] { $piece } links
-        [right] { $piece } rechts
-       *[both] { $piece }
+        [both] { $piece }
+       *[other] { SIDE($piece, $side) }
     }
 picture-section = Lagen
 picture-strip_as_cut = { $strip }, wie zugeschnitten
@@ -109,6 +116,7 @@ picture-strip_sewn = genäht, die linke Seite außen
 picture-strip_hemmed = gesäumt
 picture-strip_turned = gewendet und gebügelt
 picture-turn_over = wenden
+picture-floor = Boden
 picture-scene_layers = Von unten nach oben: { $layers }.
 # Eine Lage: { $piece } ist picture-half, { $lies } picture-lies_...
 picture-scene_layer =
@@ -123,8 +131,8 @@ picture-lies_flat = flach ausgelegt
 picture-scene_rows = Gesteppt: { $runs }.
 picture-scene_run =
     { $side ->
-        [left] { $edges } ({ $piece } links)
-        [right] { $edges } ({ $piece } rechts)
+        [left] { $edges } { GEN(SIDE($piece, $side)) }
+        [right] { $edges } { GEN(SIDE($piece, $side)) }
        *[both] { $edges } ({ $piece })
     }
 picture-scene_strip = Streifen: { $strip }.

@@ -89,4 +89,6 @@ player-shots_ruler = langes Lineal
 player-shots_set_square = Geodreieck oder Winkel
 player-shots_curve = Kurvenlineal
 player-shots_compasses = Zirkel
+player-shots_lasts = Die Worte dauern etwa { $seconds } s.
+player-shots_short = { $shown } s lang gezeigt; die Worte dauern etwa { $seconds } s: Den Schritt länger stehen lassen, sonst sind die Untertitel zu schnell zum Lesen.
 player-film_untimed = Kapitel und Untertitel werden geschrieben, sobald ein Schritt eine Zeit hat.

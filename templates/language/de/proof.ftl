@@ -49,7 +49,7 @@ proof-dart_point_outside_do = Die Spitze ins Teil hinein setzen.
 proof-dart_not_true = { $edge } knickt um { $degrees } Grad, wo der Abnäher zugelegt ist: { $dart }.
 proof-dart_not_true_do = Die Kante über den zugelegten Abnäher glatt neu zeichnen.
 # { $fold } ist der Name eines Abnähers, einer Falte oder Biese.
-proof-no_cap = { $fold } ist an der Kante nicht ausgeglichen: zugelegt würde die Kante um { $amount } verfehlt.
+proof-no_cap = { $fold }: Die Kante ist dort nicht ausgeformt; zugelegt fehlen ihr { $amount }.
 # { $call } ist, was im Notebook steht.
 proof-no_cap_do = Ausgleichen: { $call }.
 proof-pleat_off_edge = { $fold } liegt nicht auf der Kante: von { $start } bis { $end } entlang „{ $edge }“.
@@ -127,6 +127,8 @@ proof-corner_facing = Am Ende von { $edge } ({ $piece }) misst die Ecke zu { $be
 proof-corner_facing_do = Den Beleg von den Kanten des Kleidungsstücks abnehmen.
 proof-corner_point = Wo { $edge } ({ $piece }) am Ende dieser Naht auf { $other_edge } ({ $other_piece }) trifft, knickt die Linie um { $degrees } Grad: es entsteht eine Spitze.
 proof-corner_dip = Wo { $edge } ({ $piece }) am Ende dieser Naht auf { $other_edge } ({ $other_piece }) trifft, knickt die Linie um { $degrees } Grad: es entsteht eine Delle.
+proof-corner_point_halves = Wo { $edge } ({ $piece }) am Ende dieser Naht auf das Gegenstück der anderen Hälfte trifft, knickt die Linie um { $degrees } Grad: es entsteht eine Spitze.
+proof-corner_dip_halves = Wo { $edge } ({ $piece }) am Ende dieser Naht auf das Gegenstück der anderen Hälfte trifft, knickt die Linie um { $degrees } Grad: es entsteht eine Delle.
 proof-corner_do = Den Übergang ausgleichen: die Naht zusammenlegen und die Linie glatt darüberzeichnen; oder die Ecke angeben, wo eine gemeint ist.
 
 # ---- Säume, Belege und umgeschlagene Zugaben ----
@@ -134,6 +136,8 @@ proof-corner_do = Den Übergang ausgleichen: die Naht zusammenlegen und die Lini
 proof-fold_longer = { $edge }: { $depth } umgeschlagen, ist die Kante um { $surplus } länger als die Linie, auf der sie liegt; am meisten bei { $at }, dort { $sharp } auf { $window } ({ $share }; Stoff lässt sich um etwa { $eases } einhalten).
 proof-fold_longer_by_far = { $edge }: { $depth } umgeschlagen, ist die Kante um { $surplus } länger als die Linie, auf der sie liegt; am meisten bei { $at }, dort { $sharp } auf { $window } (mehr als { $share }; Stoff lässt sich um etwa { $eases } einhalten).
 proof-fold_shorter = { $edge }: { $depth } umgeschlagen, ist die Kante um { $surplus } kürzer als die Linie, auf der sie liegt; am meisten bei { $at }, dort { $sharp } auf { $window } ({ $share }; Stoff lässt sich um etwa { $eases } dehnen).
+proof-fold_longer_there = { $edge }: { $depth } umgeschlagen, ist die Kante bei { $at } auf { $window } um { $sharp } länger als die Linie, auf der sie liegt ({ $share }; Stoff lässt sich um etwa { $eases } einhalten).
+proof-fold_shorter_there = { $edge }: { $depth } umgeschlagen, ist die Kante bei { $at } auf { $window } um { $sharp } kürzer als die Linie, auf der sie liegt ({ $share }; Stoff lässt sich um etwa { $eases } dehnen).
 # Einer dieser vier folgt als eigener Satz.
 proof-fold_can_be_eased = Auf die ganze Länge verteilt lässt sie sich einhalten, nur an dieser Stelle nicht.
 proof-fold_can_be_drawn_out = Auf die ganze Länge verteilt lässt sie sich dehnen, nur an dieser Stelle nicht.
@@ -167,7 +171,7 @@ proof-never_turned_out_do = Ergänzen: make.turn_out(...).
 proof-never_band_closed = Der angesetzte Bund wird nie über der Naht geschlossen: { $place }.
 proof-never_band_closed_do = Ergänzen: make.close_band(...).
 proof-never_buttoned = Für dieses Knopfloch gibt es keinen Knopf: { $place }.
-proof-never_buttoned_do = Ergänzen: make.buttons(..., holes=...).
+proof-never_buttoned_do = Ergänzen: make.buttons(..., holes=...). Ein Bindeband geht durch eine Öffnung in einer Naht: front.leave_open(...).
 proof-never_eyelet_used = Hier kommt keine Kordel heraus: { $place }.
 proof-never_eyelet_used_do = Eine Kordel einziehen: make.thread_cord(...).
 proof-never_threaded = Dieser Tunnel bleibt leer: { $place }.
@@ -191,6 +195,8 @@ proof-placeholder_known = Hier bekannt: { $names }.
 proof-placeholder_none = Hier gibt es noch keine.
 proof-notion_missing = Beim Nähen wird gebraucht, was die Liste der Kurzwaren nicht nennt: { $need }.
 proof-notion_missing_do = In die Kurzwaren der Lektion aufnehmen: { $need }.
+proof-notion_braces = die Liste der Kurzwaren sagt „{ $notion }“, und zwischen den Klammern wird dort nichts eingesetzt: Es wird gedruckt, wie es dasteht.
+proof-notion_braces_do = Die Zahl ausschreiben oder weglassen: Der Nähschritt sagt, wie viel zugeschnitten wird.
 proof-notion_spare = Die Liste der Kurzwaren nennt „{ $notion }“, aber kein Nähschritt braucht es.
 proof-notion_spare_do = Von der Liste nehmen oder den Schritt ergänzen, der es braucht.
 proof-notion_count = genäht wird mit { $wanted }× { $need }, auf der Zutatenliste stehen { $listed }.

@@ -44,7 +44,7 @@ sewing_trouble-no_buttonhole = Ein Knopf sitzt unter einem Knopfloch, das noch n
 sewing_trouble-no_buttonhole_do = Zuerst die Knopflöcher nähen: make.buttonholes(...).
 # { $size } ist der Knopf, { $sizes } das kürzeste Knopfloch.
 sewing_trouble-button_wide = Ein Knopf mit { $size } Durchmesser geht nicht durch ein Knopfloch von { $sizes }.
-sewing_trouble-button_wide_do = Das Knopfloch so lang nähen, wie der Knopf breit ist, und { $more } länger.
+sewing_trouble-button_wide_do = Das Knopfloch so lang nähen, wie der Knopf breit ist, und { $more } länger. In der Schnittzeichnung ebenso lang markieren: buttonholes(..., thick=...).
 sewing_trouble-buttonhole_size = { $place } ist { $length } lang markiert, aber { $worked } lang genäht.
 sewing_trouble-buttonhole_size_do = Gleich lang markieren und nähen.
 sewing_trouble-button_slips = Ein Knopf mit { $size } Durchmesser rutscht aus einem Knopfloch von { $sizes }.
@@ -67,9 +67,9 @@ sewing_trouble-slit_off_casing_do = Sie näher an der Bruchkante markieren, oder
 sewing_trouble-hole_off_channel = Diese Stelle liegt nicht zwischen den Nähten des Tunnels, { $low } und { $high } neben der Kante: { $place }.
 sewing_trouble-hole_off_channel_do = Sie versetzen, oder die Nähte: distance und depth in make.channel.
 # { $share } ist ein Prozentwert.
-sewing_trouble-not_gathered_yet = { $place } ist { $share } länger als die Kante, an die genäht wird: zu viel zum Einhalten.
-sewing_trouble-not_gathered_yet_do = Zuerst kräuseln: make.gather(..., fit=...).
-sewing_trouble-not_eased_yet = { $place } ist { $ease } länger als die Kante, an die genäht wird, und noch hält nichts die Mehrweite ein.
+sewing_trouble-not_gathered_yet = { $place } ist um { $share } länger als die Kante, an die genäht wird: zu viel zum Einhalten.
+sewing_trouble-not_gathered_yet_do = Zuerst kräuseln: make.gather(..., fit=...). Wo das kürzere Teil dehnbar ist und beim Nähen gedehnt wird, das angeben: Lesson(..., stretch=0.6).
+sewing_trouble-not_eased_yet = { $place } ist um { $ease } länger als die Kante, an die genäht wird, und noch hält nichts die Mehrweite ein.
 sewing_trouble-not_eased_yet_do = Dort zuerst einen Einhaltefaden nähen: make.ease_stitch(...).
 sewing_trouble-no_casing = An { $place } gibt es noch keinen Tunnel, durch den sich etwas ziehen lässt.
 sewing_trouble-no_casing_do = Zuerst den Tunnel nähen: make.casing(...) oder make.channel(...).
@@ -82,6 +82,8 @@ sewing_trouble-elastic_wide = { $width } breites Gummiband läuft in einem { $de
 sewing_trouble-elastic_wide_do = Schmaleres Gummiband nehmen oder den Tunnel breiter machen.
 sewing_trouble-cord_no_room = { $width } breites Gummiband lässt in einem { $deep } breiten Tunnel keinen Platz für eine Kordel.
 sewing_trouble-cord_no_room_do = Den Tunnel breiter machen oder schmaleres Gummiband nehmen.
+sewing_trouble-cords_no_room = Zwei Kordeln brauchen { $cords } und laufen in einem { $deep } breiten Tunnel nicht frei nebeneinander.
+sewing_trouble-cords_no_room_do = Den Tunnel breiter machen oder nur eine Kordel durchziehen.
 sewing_trouble-elastic_long = Das Gummiband misst zusammengenäht { $worn }, der Tunnel ist aber nur { $whole } lang: es würde nichts zusammenziehen.
 sewing_trouble-elastic_long_do = Das Gummiband kürzer schneiden als die Kante.
 sewing_trouble-strip_not_made_drawn_in = Der Streifen wird eingezogen, bevor er genäht ist.
@@ -117,6 +119,8 @@ sewing_trouble-fasteners_apart = { $place } ist { $size } von der Stelle davor e
 sewing_trouble-fasteners_apart_do = Auf beiden Seiten gleiche Abstände markieren: so geschlossen würden sich dazwischen { $amount } aufwerfen.
 sewing_trouble-eyelet_late = Der Tunnel an { $place } ist schon genäht: eine Öse ginge durch beide Lagen.
 sewing_trouble-eyelet_late_do = Die Ösen setzen, bevor der Tunnel umgeschlagen wird.
+sewing_trouble-eyelet_in_lining = An { $place } liegen inzwischen zwei Lagen aufeinander: eine Öse hielte sie zusammen, und zwischen ihnen käme keine Kordel heraus.
+sewing_trouble-eyelet_in_lining_do = Die Ösen nur in die äußere Lage setzen, bevor Futter, Beleg oder Saum darunterliegt.
 sewing_trouble-staystitched_late = { $place } ist schon genäht; eine Stütznaht hält die offene Kante, bevor sie sich dehnen kann.
 sewing_trouble-staystitched_late_do = Sie vor die erste Naht an dieser Kante setzen.
 sewing_trouble-finished_late = { $place }: die offene Kante ist schon eingeschlossen; es gibt nichts mehr zu versäubern.
@@ -137,6 +141,8 @@ sewing_trouble-rolled_hem_wide_do = Ihr { $most } oder weniger geben oder einen 
 sewing_trouble-caught_loose = { $place } soll im Saum mitgefasst werden, aber das Teil ist noch nicht an das Kleidungsstück genäht.
 sewing_trouble-caught_loose_in_seam = { $place } soll in der Naht mitgefasst werden, aber das Teil ist noch nicht an das Kleidungsstück genäht.
 sewing_trouble-caught_loose_do = Zuerst annähen.
+sewing_trouble-caught_length = { $place } misst { $amount }, und keine Kante des Bunds, an der es liegen soll, ist so lang.
+sewing_trouble-caught_length_do = Die Kante des Kragens so lang zeichnen wie die Kante des Stegs, an der sie liegt.
 sewing_trouble-not_a_ring_yet = { $place } wird als Ring gesäumt, aber die Enden sind noch nicht zusammengenäht.
 sewing_trouble-not_a_ring_yet_do = Zuerst die Naht nähen, die den Ring schließt, oder ring=True weglassen und flach säumen.
 sewing_trouble-hem_turns = Der erste Einschlag ist breiter als der zweite und passt darum nicht in den Saum.
@@ -156,8 +162,8 @@ sewing_trouble-not_joined_yet = { $place } und { $other } werden in einem Zug ge
 sewing_trouble-not_joined_yet_do = Zuerst die Naht dazwischen nähen, oder die beiden nacheinander.
 sewing_trouble-gathers_not_taken_up = { $place } ist gekräuselt, aber die Naht nimmt dort keine Mehrweite auf.
 sewing_trouble-gathers_not_taken_up_do = In der Naht angeben, um wie viel die gekräuselte Kante länger ist (ease=...), oder das Kräuseln weglassen.
-sewing_trouble-gathered_to_another_length = { $place } ist auf { $to } gekräuselt, aber die Kante, an die genäht wird, misst { $size }.
-sewing_trouble-gathered_to_another_length_do = Auf die Länge dieser Kante kräuseln.
+sewing_trouble-gathered_to_another_length = { $place } ist auf { $to } eingehalten, aber die Kante, an die genäht wird, misst { $size }.
+sewing_trouble-gathered_to_another_length_do = Auf die Länge dieser Kante einhalten: fit=... nennt sie.
 sewing_trouble-pocket_place_size = Die Tasche misst an den genähten Kanten { $own }, die Linie, auf die sie gelegt wird, aber { $length }.
 sewing_trouble-pocket_place_size_do = Die Markierung nach der Tasche zeichnen oder die Tasche nach ihrer Markierung.
 sewing_trouble-pocket_turns = Der erste Einschlag ist breiter als der zweite und passt darum nicht in den Saum der Tasche.
@@ -202,7 +208,7 @@ sewing_trouble-opening_outside_seam = Die Öffnung endet bei { $end }, aber { $p
 sewing_trouble-opening_outside_seam_do = Die Öffnung weiter nach oben setzen oder verkleinern.
 sewing_trouble-opening_narrow = Eine Nahtzugabe von { $depth } ist zu schmal, um entlang der Öffnung eingeschlagen zu werden.
 sewing_trouble-opening_narrow_do = Der Naht mindestens { $least } Zugabe geben.
-sewing_trouble-cap_not_eased = Die Armkugel ist { $ease } länger als das Armloch, und noch hält kein Einhaltefaden sie ein.
+sewing_trouble-cap_not_eased = Die Armkugel ist um { $ease } länger als das Armloch, und noch hält kein Einhaltefaden sie ein.
 sewing_trouble-cap_not_eased_do = Zuerst einen an der Armkugel nähen: make.ease_stitch(sleeve.cap, fit=...).
 sewing_trouble-place_outside_run = Die Stelle liegt bei { $at }, aber { $place } ist nur { $size } lang.
 sewing_trouble-place_outside_run_do = Vom Anfang der Kante aus messen.
@@ -285,8 +291,8 @@ sewing_trouble-zip_late = { $edge } ist schon geschlossen; das obere Ende des Re
 sewing_trouble-zip_late_do = Den Reißverschluss vor dem Bund, Beleg oder Saum einnähen, der sein Ende bedeckt.
 sewing_trouble-fold_sewn = { $edge } liegt im Stoffbruch; dort gibt es keine offene Kante zu nähen.
 sewing_trouble-fold_sewn_do = Eine andere Kante nennen oder das Teil als Paar mit einer Naht dort zuschneiden.
-sewing_trouble-band_inner_longer = { $place } ist { $amount } länger als die Kante, über die der Bund gelegt wird.
-sewing_trouble-band_inner_shorter = { $place } ist { $amount } kürzer als die Kante, über die der Bund gelegt wird.
+sewing_trouble-band_inner_longer = { $place } ist um { $amount } länger als die Kante, über die der Bund gelegt wird.
+sewing_trouble-band_inner_shorter = { $place } ist um { $amount } kürzer als die Kante, über die der Bund gelegt wird.
 sewing_trouble-band_inner_do = Beide Kanten des Bundes gleich zeichnen.
 sewing_trouble-band_inner_deeper = { $place } liegt { $amount } tiefer als der äußere Bund: der Bruch hängt um so viel über die Naht hinaus.
 sewing_trouble-band_inner_shallower = { $place } liegt { $amount } höher als der äußere Bund: der Bruch reicht nicht bis an die Naht.
@@ -297,7 +303,7 @@ sewing_trouble-worked_at_raw_edge = { $edge } neben { $place } ist noch offen: d
 sewing_trouble-worked_at_raw_edge_do = Zuerst diese Kante fertig arbeiten (Beleg, Bund oder Saum).
 sewing_trouble-worked_twice = { $place } ist schon gearbeitet.
 # { $wanted } ist, was die erste Kante misst.
-sewing_trouble-fits_longer = { $place } gibt { $wanted } vor, aber die Kante, an die genäht wird, ist { $amount } länger.
+sewing_trouble-fits_longer = { $place } gibt { $wanted } vor, aber die Kante, an die genäht wird, ist um { $amount } länger.
 sewing_trouble-fits_shorter = { $place } gibt { $wanted } vor, aber die Kante, an die genäht wird, ist { $amount } kürzer.
 sewing_trouble-fits_longer_with_ease = { $place } gibt { $wanted } vor, aber die Kante, an die genäht wird, ist samt Mehrweite { $amount } länger.
 sewing_trouble-fits_shorter_with_ease = { $place } gibt { $wanted } vor, aber die Kante, an die genäht wird, ist samt Mehrweite { $amount } kürzer.
@@ -306,9 +312,9 @@ sewing_trouble-fits_do = Beide gleich lang zeichnen, die längere passend kräus
 sewing_trouble-fold_twice = { $fold } ist schon genäht oder gelegt.
 sewing_trouble-fold_late = { $fold } öffnet sich an dieser Kante, die schon geschlossen ist: { $edge }.
 sewing_trouble-fold_late_do = Vor die erste Naht, den Saum, Beleg oder Bund an dieser Kante setzen.
-sewing_trouble-seam_not_gathered = { $place } ist { $share } länger als die Kante, an die genäht wird: zu viel zum Einhalten.
-sewing_trouble-seam_not_gathered_do = Zuerst kräuseln: make.gather(...).
-sewing_trouble-seam_not_eased = { $place } ist { $share } länger als die Kante, an die genäht wird: zu viel, um es nur mit Nadeln einzuhalten.
+sewing_trouble-seam_not_gathered = { $place } ist um { $share } länger als die Kante, an die genäht wird: zu viel zum Einhalten.
+sewing_trouble-seam_not_gathered_do = Zuerst kräuseln: make.gather(...). Wo das kürzere Teil dehnbar ist und beim Nähen gedehnt wird, das angeben: Lesson(..., stretch=0.6).
+sewing_trouble-seam_not_eased = { $place } ist um { $share } länger als die Kante, an die genäht wird: zu viel, um es nur mit Nadeln einzuhalten.
 sewing_trouble-seam_not_eased_do = Dort zuerst einen Einhaltefaden nähen: make.ease_stitch(...).
 sewing_trouble-drawn_up_late = { $place } ist schon genäht und lässt sich nicht mehr zusammenziehen.
 sewing_trouble-drawn_up_late_do = Vor die Naht setzen, die die Mehrweite aufnimmt.
@@ -350,7 +356,7 @@ sewing_trouble-half_sewn = { $edge } wird gekreuzt, bevor die letzte Naht dort g
 sewing_trouble-half_sewn_do = Diese Naht zuerst fertigstellen: make.finish(...).
 sewing_trouble-not_left_there = { $place }: weitergenäht, bevor angefangen wurde, oder zweimal.
 sewing_trouble-not_left_there_do = Die Arbeitsgänge nacheinander nähen, jeden einmal.
-sewing_trouble-closed_twice_do = Einen der beiden Arbeitsgänge herausnehmen oder nur die Strecke nennen, die noch offen ist.
+sewing_trouble-closed_twice_do = Einen der beiden Arbeitsgänge herausnehmen oder nur die Strecke nennen, die noch offen ist, etwa front.side.before(front.slit).
 # { $amount } ist eine Länge, { $step } der Titel eines Nähschritts.
 sewing_trouble-closed_twice_sewn = { $edge }: { $amount } sind schon genäht.
 sewing_trouble-closed_twice_sewn_by = { $edge }: { $amount } sind schon genäht, im Schritt „{ $step }“.

@@ -1,6 +1,7 @@
 # Sätze zu kit/sewing/operations/try_ons.py.
 
 try_on-wear = Anprobieren, auf links oder auf rechts gedreht, mit den Schuhen und der Wäsche, die dazu getragen werden.
+try_on-wear_head = Aufsetzen, auf links oder auf rechts gedreht.
 try_on-mark = { ACC($places) } mit Stecknadeln oder Kreide markieren.
 try_on-note = { $note }
 try_on-found = Bei der Anprobe des ersten Stücks zeigte sich: { $note } Im Schnitt ist das schon geändert.

@@ -47,6 +47,7 @@ wear-wrap_small_do = Die Vorderteile { $amount } weiter übereinander legen.
 wear-belt_short = der Gürtel ({ $strip }) ist { $long } lang; einmal herum sind { $around }, und der Rest gibt keinen Knoten.
 wear-belt_short_do = Um { $amount } länger zuschneiden.
 wear-strap_small = der Träger ({ $strip }) und die Kante zwischen seinen Enden bilden eine Schlinge von { $has }; ein Kopf von { $head } muss hindurch.
+wear-strap_small_nobody = der Träger ({ $strip }) und die Kante zwischen seinen Enden bilden eine Schlinge von { $has }. Die Teile folgen niemandes Maßen; der Kopf einer erwachsenen Frau, im Mittel { $head }, geht nicht hindurch.
 wear-strap_small_do = Den Träger { $amount } länger zuschneiden.
 
 # ---- getragen und bewegt ----
@@ -72,6 +73,8 @@ wear-button_bust = der Knopf, der der Brusthöhe am nächsten liegt, ist { $off 
 wear-button_bust_do = Einen Knopf auf Brusthöhe setzen, { $height } über der Taille, und die anderen von dort aus verteilen.
 wear-arm_raised = von der Taille die Seite hinauf und die Ärmelnaht unter dem Arm hinunter misst es { $has }, der Körper { $need }: Ein gehobener Arm zieht es { $up } hoch.
 wear-arm_raised_do = Armloch und Ärmel unter dem Arm höher legen, oder die Armkugel flacher und den Ärmel weiter machen, bis beide Längen um { $amount } wachsen.
+wear-cut_on = von der Taille die Seite hinauf und unter dem Arm bis ans Ende des Ärmels misst es { $has }, der Körper mit waagerechtem Arm { $need }. Der Arm geht { $angle } Grad hoch, bevor sich der Saum bewegt, 90 sind waagerecht; so weit gehoben zieht er den Saum { $up } hoch.
+wear-cut_on_do = Den Ärmel höher an der Seite ansetzen oder weniger schräg zeichnen, bis beide Längen zusammen um { $amount } wachsen.
 wear-cap_ease = die Armkugel ist { $ease } länger als das Armloch; in diesem Stoff lassen sich höchstens { $most } ohne Fältchen einhalten.
 wear-cap_ease_do = Die Armkugel { $amount } kürzer zeichnen oder sie kräuseln und einen Puffärmel daraus machen.
 wear-armhole_low = ein Armloch ohne Ärmel endet { $has } unter der Achsel und lässt die Seite frei; üblich sind höchstens { $most }.

@@ -3,6 +3,7 @@
 
 worksheet-start = Der Grundschnitt am Anfang
 worksheet-how = Punkte werden von O aus gemessen, wo sich zwei Linien im rechten Winkel kreuzen: zuerst entlang der waagerechten Linie, dann im rechten Winkel dazu. Kurven werden von der geraden Linie zwischen zwei Punkten aus abgetragen: die Strecken auf ihr abmessen, die Abstände im rechten Winkel dazu abtragen und eine glatte Kurve durch die Markierungen zeichnen.
+worksheet-alike = { $pieces }: alle gleich
 worksheet-origin = Auf Papier eine senkrechte Linie und im rechten Winkel dazu eine waagerechte ziehen. Sie kreuzen sich in O.
 # { $line } nennt eine Linie der Schnittzeichnung, die darauf liegt.
 worksheet-upright = Senkrechte Linie: { $line }.
@@ -15,9 +16,12 @@ worksheet-up = { $length } nach oben
 worksheet-down = { $length } nach unten
 worksheet-on_upright = auf der senkrechten Linie
 worksheet-on_level = auf der waagerechten Linie
+worksheet-at_origin = in O
 worksheet-point = { $letter }: { $across }, { $above }.
 # { $name } ist der eigene Name des Punkts.
 worksheet-named_point = { $letter }, { $name }: { $across }, { $above }.
+worksheet-point_at_origin = { $letter }: in O.
+worksheet-named_point_at_origin = { $letter }, { $name }: in O.
 
 # Linien. { $edge } ist der Name einer Linie, { $start } und { $end } sind Buchstaben von Punkten.
 worksheet-rule = { $edge }: eine Gerade von { $start } nach { $end } ziehen, { $length }.

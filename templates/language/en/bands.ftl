@@ -1,5 +1,6 @@
 # Sentences of kit/sewing/operations/bands.py.
 
+seam_band-catch = Lay { $caught } along { $on } on the right side, raw edges even and centres matched, and baste: the seam catches it between the two layers.
 seam_band-why = The outer band is the one that shows; it is interfaced, so that the seams and the wear do not show through.
 
 band_ends-fold = Fold { $pieces } lengthwise, right sides together, edge to edge.
@@ -21,6 +22,7 @@ set_band-match_ring = Both are closed rings: pin the seam of { $band } to a seam
 set_band-ends_beyond = Match centres, seams and notches; at its { $end } { $band } reaches { $beyond } beyond the edge.
 set_band-ends_beyond_raw = Match centres, seams and notches; at its { $end } { $band } reaches { $beyond } and its allowance beyond the edge, at the other end its allowance alone.
 set_band-ease = The edge is { $ease } longer in all on purpose: spread that fullness evenly and pin it.
+set_band-pull = The edge is { $ease } longer in all: pin both together at their quarters and, while you stitch, stretch { $band } to the edge, never the edge itself.
 set_band-sew = Stitch { $allowance } from the edge.
 set_band-trim = Trim the allowances, that of the garment narrower than that of { $band }.
 set_band-clip = Clip the allowances where they curve, almost to the stitches.

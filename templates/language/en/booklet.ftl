@@ -70,7 +70,8 @@ booklet-reading_ticks = Tick a step when it is done; this device remembers it.
 
 ## Measuring
 
-booklet-measure_intro = Measure over underwear or a thin top. Stand as you always stand, breathe easily, and let somebody else hold the tape if you can: close to the body, never tight. Tie a narrow tape around the waist first; several measures start or end at it.
+booklet-measure_intro = Measure over underwear or a thin top. Stand as you always stand, breathe easily, and let somebody else hold the tape if you can: close to the body, never tight.
+booklet-measure_waist = Tie a narrow tape around the waist first; several measures start or end at it.
 
 ## Sizes and measurements
 
@@ -88,6 +89,7 @@ booklet-estimated = estimated
 booklet-measured = measured
 booklet-estimated_value = { $value }, estimated
 booklet-estimated_note = Estimated from the nearest size, not measured: { $names }. Measure them before you cut.
+booklet-not_in_figure = (Not shown in the figure.)
 booklet-measurements_of = Measurements of { $name }
 booklet-measurement = Measurement
 booklet-value = Value
@@ -233,6 +235,7 @@ booklet-made_with = Drafted, proved and set from one source. Every picture and n
 # Where a point lies, read after its letter; $name is what the point is called.
 booklet-place = { $across }, { $above }
 booklet-named_place = { $name }: { $across }, { $above }
+booklet-named_place_at_origin = { $name }: at O
 # The same for what is not worn, such as a bag.
 booklet-how_to_use_plain = Read a whole step before you draw or cut. Draft on paper first, sew it once in cheap cloth, and only then cut the good one.
 
@@ -265,6 +268,7 @@ booklet-marking_interface = Cut the interfacing by the same pieces and lay it wi
 booklet-marking_table = What each piece is marked with
 booklet-notches = Notches
 booklet-marks = Marks
+booklet-marks_on_one = { $half }: { $marks }
 booklet-interfacing = Interfacing
 booklet-notches_on =
     { $kind ->

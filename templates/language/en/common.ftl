@@ -15,6 +15,9 @@ phrase-piece = { THE($piece) }
 phrase-piece_on_side = the { $side } { $piece }
 phrase-place = { THE($edge) } of { THE($piece) }
 phrase-place_on_side = { THE($edge) } of the { $side } { $piece }
+# Marks numbered in a row, such as "buttonhole 1 to 6"; and a mark of both halves, where others named with it are on one.
+phrase-numbered_row = { $name } { $first } to { $last }
+phrase-on_both_halves = { $place }, left and right
 # A piece with its edge or mark, such as "front side" and "front left side".
 phrase-run = { $piece } { $edge }
 phrase-run_on_side = { $piece } { $side } { $edge }
@@ -73,6 +76,8 @@ word-interfacing-wrong = adhesive side up
 word-finish-zigzag = a zigzag stitch
 word-finish-overlock = an overlock stitch
 word-finish-pinked = pinking shears
+word-tube-casing = casing
+word-tube-channel = channel
 word-stuff-interfacing = interfacing
 word-thing-zip = zip
 word-thing-zip_tape = tape of an open zip
@@ -91,6 +96,8 @@ word-thing-cord = cord
 word-thing-binding = binding strip
 word-thing-clips = row of clips in the allowance
 word-thing-caught = end of a strip caught between the layers
+word-thing-tie = tie or strap that comes out
+word-thing-gap = gap held open
 word-thing-wedges = row of wedges cut out of the allowance
 word-close = close
 word-easy = easy

@@ -59,14 +59,28 @@ page-mend = What would mend it?
 page-mending = Looking for what mends it …
 page-finished = Finished measurements
 page-cloth = Cloth to buy
-page-cloth_note = For size { $size } with the lesson’s own values.
-page-cloth_nearest = For size { $size }, the nearest to your measurements, with the lesson’s own values.
+page-cloth_note = For size { $size } with the values this page was made with.
+page-cloth_nearest = For size { $size }, the nearest to your measurements, with the values this page was made with.
 page-exercises = Exercises
 page-hint = Show a hint
 page-no_hint = No more hints
 page-about = About this page
 page-left_out = This page prints no pattern and lays out no cloth. Send your body file to your teacher, who can print your size.
 page-notices = Notices and licences
+
+# The reader's own pattern pages, where the page can write them. $size are megabytes, $name is a file.
+page-pages = My pages
+page-pages_how = Pattern pages for the size, the measurements and the values set on this page, as a PDF to print. The first time loads about { $size } MB more.
+page-pages_paper = Paper
+page-pages_make = Make my pages
+page-pages_stop = Stop
+page-pages_loading = Loading what writes the pages …
+page-pages_laying = Laying the pieces and writing the pages. This can take some minutes …
+page-pages_stopped = Stopped. No pages were made.
+page-pages_done = Your pages are ready. Print them without scaling, and measure the test square before you cut.
+page-pages_save = Save { $name }
+page-pages_not_here = What writes the pages could not be loaded. Check your connection and try again, or send your body file to your teacher, who can print your size.
+page-pages_left_out = This page lays out no cloth.
 
 # What the engine refuses. $name and $value are what was sent to it.
 page-not_asked = the page asked for something this lesson does not know.

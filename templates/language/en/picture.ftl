@@ -33,6 +33,14 @@ picture-piece_edges = Edges: { $edges }.
 picture-edge_on_fold = { $edge } on the fold
 picture-edge_allowance = { $edge } with { $allowance } allowance
 picture-piece_marks = Marks: { $marks }.
+# A mark that is for one half of a pair alone: $half is one of the two messages after it; as written on the piece.
+picture-mark_on_one = { $mark }: { $half }
+picture-one_of_pair = { $side } { $piece } only
+picture-one_half =
+    { $side ->
+        [left] left half only
+       *[right] right half only
+    }
 picture-piece_darts = Darts: { $darts }.
 picture-piece_pleats = Pleats and tucks: { $pleats }.
 # A dart or pleat and how much of the edge it takes up.
@@ -110,6 +118,7 @@ picture-strip_sewn = seamed, the wrong side out
 picture-strip_hemmed = hemmed
 picture-strip_turned = turned and pressed
 picture-turn_over = turn over
+picture-floor = floor
 picture-scene_layers = From the bottom up: { $layers }.
 # One layer: $piece is picture-half, $lies picture-lies_...
 picture-scene_layer =

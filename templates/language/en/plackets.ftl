@@ -6,6 +6,6 @@ bound_placket-cut = Cut along the line with the points of small scissors, right 
 bound_placket-open = Pull the slit open into one straight line. Pin the right side of { THE($strip) } to its wrong side: the edges level at both ends, the garment drawn back at the end of the slit until its reinforcing row lies on the strip's stitch line. Stitch { $allowance } from the edge of the strip, just outside the reinforcing row, with the garment on top and its folds pushed away at the end.
 bound_placket-cover = Press the strip away from the garment. Turn its free edge under by { $allowance }, fold it over so that it just covers the stitches on the right side, and edgestitch: the placket is { $wide } wide.
 bound_placket-slant = Fold the placket right sides together and stitch its upper fold across on a slant, through the strip only.
-bound_placket-lie = Press the side that will lie over to the inside and let the other stand out below it; baste both across { $edge }.
+bound_placket-lie = Press the side that will lie over, on a sleeve the one nearer to its front, to the inside and let the other stand out below it; baste both across { $edge }.
 bound_placket-why = Sewn round before it is cut, the end of the slit cannot tear while it is pulled straight and worn.
 bound_placket-why_row = The slanting row keeps the fold of the strip inside, where it would else push out at the end of the slit.

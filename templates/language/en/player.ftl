@@ -89,4 +89,6 @@ player-shots_ruler = long ruler
 player-shots_set_square = set square
 player-shots_curve = curved ruler
 player-shots_compasses = compasses
+player-shots_lasts = Its words take about { $seconds } s.
+player-shots_short = On show for { $shown } s, and its words take about { $seconds } s: hold the step longer, or its captions go by too fast to be read.
 player-film_untimed = The chapters and captions are written once a step has a time.

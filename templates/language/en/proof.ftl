@@ -103,7 +103,7 @@ proof-loose_piece =
         [one] { $pieces } is never joined to the rest.
        *[other] { $pieces } are never joined to the rest.
     }
-proof-loose_piece_do = Add the seam that joins it.
+proof-loose_piece_do = Add the seam that is missing.
 
 # ---- seams ----
 # $longer and $shorter are pieces with their edges ("front side").
@@ -128,6 +128,8 @@ proof-corner_facing = at the end of { THE($edge) } of { THE($piece) } the corner
 proof-corner_facing_do = Draw the facing from the garment's own edges.
 proof-corner_point = where { THE($edge) } of { THE($piece) } meets { THE($other_edge) } of { THE($other_piece) } at the end of this seam, the line bends by { $degrees } degrees: it comes to a point.
 proof-corner_dip = where { THE($edge) } of { THE($piece) } meets { THE($other_edge) } of { THE($other_piece) } at the end of this seam, the line bends by { $degrees } degrees: it dips in.
+proof-corner_point_halves = where { THE($edge) } of { THE($piece) } meets that of the other half at the end of this seam, the line bends by { $degrees } degrees: it comes to a point.
+proof-corner_dip_halves = where { THE($edge) } of { THE($piece) } meets that of the other half at the end of this seam, the line bends by { $degrees } degrees: it dips in.
 proof-corner_do = True the two edges: lay the seam together and draw the line across it smooth; or declare the corner where it is meant to be one.
 
 # ---- hems, facings and allowances folded back ----
@@ -135,6 +137,8 @@ proof-corner_do = True the two edges: lay the seam together and draw the line ac
 proof-fold_longer = turned { $depth } deep, { THE($edge) } is { $surplus } longer at its turned edge than the line it lies on; it is worst { $at } along, { $sharp } within { $window } ({ $share }, and cloth eases about { $eases }).
 proof-fold_longer_by_far = turned { $depth } deep, { THE($edge) } is { $surplus } longer at its turned edge than the line it lies on; it is worst { $at } along, { $sharp } within { $window } (more than { $share }, and cloth eases about { $eases }).
 proof-fold_shorter = turned { $depth } deep, { THE($edge) } is { $surplus } shorter at its turned edge than the line it lies on; it is worst { $at } along, { $sharp } within { $window } ({ $share }, and cloth eases about { $eases }).
+proof-fold_longer_there = turned { $depth } deep, { THE($edge) } is { $sharp } longer within { $window } at its turned edge than the line it lies on, { $at } along ({ $share }, and cloth eases about { $eases }).
+proof-fold_shorter_there = turned { $depth } deep, { THE($edge) } is { $sharp } shorter within { $window } at its turned edge than the line it lies on, { $at } along ({ $share }, and cloth eases about { $eases }).
 # One of these four follows as a sentence of its own.
 proof-fold_can_be_eased = Over its whole length it can be eased in, not there alone.
 proof-fold_can_be_drawn_out = Over its whole length it can be drawn out, not there alone.
@@ -168,7 +172,7 @@ proof-never_turned_out_do = Add make.turn_out(...).
 proof-never_band_closed = the band set on along { THE($place) } is never closed over the seam.
 proof-never_band_closed_do = Add make.close_band(...).
 proof-never_buttoned = { THE($place) } has no button to go through it.
-proof-never_buttoned_do = Add make.buttons(..., holes=...).
+proof-never_buttoned_do = Add make.buttons(..., holes=...). A tie passes through an opening left in a seam: front.leave_open(...).
 proof-never_eyelet_used = no cord comes out at { THE($place) }.
 proof-never_eyelet_used_do = Thread a cord: make.thread_cord(...).
 proof-never_threaded = the casing at { THE($place) } stays empty.
@@ -192,6 +196,8 @@ proof-placeholder_known = Known here: { $names }.
 proof-placeholder_none = There are none here yet.
 proof-notion_missing = the sewing needs { $need }, which the list of notions does not name.
 proof-notion_missing_do = Add { $need } to the lesson's notions.
+proof-notion_braces = the list of notions says '{ $notion }', and nothing is filled in between its braces: it is printed as it is typed.
+proof-notion_braces_do = Write the number out, or leave it away: the sewing step tells how much is cut.
 proof-notion_spare = the list of notions names '{ $notion }', but no sewing step uses it.
 proof-notion_spare_do = Take it off the list, or add the step that needs it.
 proof-notion_count = the sewing uses { $need }: { $wanted }, and the list of notions has { $listed }.

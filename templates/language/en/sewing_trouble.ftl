@@ -45,7 +45,7 @@ sewing_trouble-no_buttonhole = a button is set under a buttonhole that is not wo
 sewing_trouble-no_buttonhole_do = Work the buttonholes first: make.buttonholes(...).
 # $size is the button, $sizes the shortest buttonhole.
 sewing_trouble-button_wide = a button { $size } across does not pass a buttonhole of { $sizes }.
-sewing_trouble-button_wide_do = Work the buttonhole as long as the button is wide and { $more } more.
+sewing_trouble-button_wide_do = Work the buttonhole as long as the button is wide and { $more } more. Mark it as long on the draft: buttonholes(..., thick=...).
 sewing_trouble-buttonhole_size = { THE($place) } is marked { $length } long, but worked { $worked }.
 sewing_trouble-buttonhole_size_do = Mark and work it alike.
 sewing_trouble-button_slips = a button { $size } across slips out of a buttonhole of { $sizes }.
@@ -69,7 +69,7 @@ sewing_trouble-hole_off_channel = { THE($place) } does not lie between the rows 
 sewing_trouble-hole_off_channel_do = Move it, or the rows: distance and depth of make.channel.
 # $share is a percentage.
 sewing_trouble-not_gathered_yet = { THE($place) } is { $share } longer than what it is sewn to: too much to ease in.
-sewing_trouble-not_gathered_yet_do = Gather it first: make.gather(..., fit=...).
+sewing_trouble-not_gathered_yet_do = Gather it first: make.gather(..., fit=...). Where the shorter one stretches and is pulled to fit, say so: Lesson(..., stretch=0.6).
 sewing_trouble-not_eased_yet = { THE($place) } is { $ease } longer than what it is sewn to, and nothing draws it in yet.
 sewing_trouble-not_eased_yet_do = Run a row of ease stitching along it first: make.ease_stitch(...).
 sewing_trouble-no_casing = there is no casing along { THE($place) } yet to draw anything through.
@@ -79,17 +79,19 @@ sewing_trouble-threaded_out_twice = a cord comes out at { $place } already.
 sewing_trouble-do_take_one_operation_out = Take one of the two operations out.
 sewing_trouble-gap_shut = it is to be threaded through the gap in { THE($place) }, but that is sewn shut.
 sewing_trouble-gap_shut_do = Leave the gap in the casing: make.casing(..., gap=...) or make.channel(..., gap=...).
-sewing_trouble-elastic_wide = elastic { $width } wide does not run freely in a casing { $deep } deep.
-sewing_trouble-elastic_wide_do = Take narrower elastic, or make the casing deeper.
-sewing_trouble-cord_no_room = elastic { $width } wide leaves no room for a cord in a casing { $deep } deep.
-sewing_trouble-cord_no_room_do = Make the casing deeper, or take narrower elastic.
-sewing_trouble-elastic_long = the elastic measures { $worn } when joined, but the casing is only { $whole } long: it would draw nothing in.
+sewing_trouble-elastic_wide = elastic { $width } wide does not run freely in a { $tube } { $deep } deep.
+sewing_trouble-elastic_wide_do = Take narrower elastic, or make the { $tube } deeper.
+sewing_trouble-cord_no_room = elastic { $width } wide leaves no room for a cord in a { $tube } { $deep } deep.
+sewing_trouble-cord_no_room_do = Make the { $tube } deeper, or take narrower elastic.
+sewing_trouble-cords_no_room = two cords take { $cords } and do not run freely beside each other in a { $tube } { $deep } deep.
+sewing_trouble-cords_no_room_do = Make the { $tube } deeper, or draw only one cord through it.
+sewing_trouble-elastic_long = the elastic measures { $worn } when joined, but the { $tube } is only { $whole } long: it would draw nothing in.
 sewing_trouble-elastic_long_do = Cut the elastic shorter than the edge.
 sewing_trouble-strip_not_made_drawn_in = it is drawn in before it is made.
 sewing_trouble-do_make_strip_first = Make the strip first.
 sewing_trouble-no_eyelet = the cord is to come out at { THE($place) }, but there is no eyelet yet.
 sewing_trouble-no_eyelet_do = Work the eyelets before the casing is sewn: make.eyelets(...).
-sewing_trouble-cord_short = the cord is { $length } long, but the casing { $whole }: its ends would slip inside.
+sewing_trouble-cord_short = the cord is { $length } long, but the { $tube } { $whole }: its ends would slip inside.
 sewing_trouble-cord_short_do = Take a longer cord: the edge and enough at both ends to tie.
 sewing_trouble-mock_french_turn = an allowance of { $allowance } turned in by { $turn } leaves { $left }: the turned edges do not fit between the seam and the fold.
 sewing_trouble-mock_french_turn_do = Turn in at least { $least } and less than half of the allowance.
@@ -118,6 +120,8 @@ sewing_trouble-fasteners_apart = { THE($place) } is { $size } from the one befor
 sewing_trouble-fasteners_apart_do = Mark both sides at equal distances: closed like this, { $amount } would pucker between the two.
 sewing_trouble-eyelet_late = the casing at { THE($place) } is sewn already: an eyelet would go through both its layers.
 sewing_trouble-eyelet_late_do = Set the eyelets before the casing is folded.
+sewing_trouble-eyelet_in_lining = at { THE($place) } two layers lie on each other by now: an eyelet would hold them together, and no cord gets out between them.
+sewing_trouble-eyelet_in_lining_do = Set the eyelets in the outer layer alone, before a lining, facing or hem lies under it.
 sewing_trouble-staystitched_late = { THE($place) } is sewn already; staystitching holds the raw edge before it can stretch.
 sewing_trouble-staystitched_late_do = Put it before the first seam there.
 sewing_trouble-finished_late = the raw edge of { THE($place) } is shut in already; there is nothing left to finish.
@@ -138,6 +142,8 @@ sewing_trouble-rolled_hem_wide_do = Give it { $most } or less, or sew a narrow h
 sewing_trouble-caught_loose = { THE($place) } is to be caught in the hem, but the piece is not sewn to the garment yet.
 sewing_trouble-caught_loose_in_seam = { THE($place) } is to be caught in the seam, but the piece is not sewn to the garment yet.
 sewing_trouble-caught_loose_do = Attach it first.
+sewing_trouble-caught_length = { THE($place) } is { $amount } long, and no edge of the band it is to lie along is as long.
+sewing_trouble-caught_length_do = Draw the edge of the collar as long as the edge of the stand that it lies along.
 sewing_trouble-not_a_ring_yet = { THE($place) } is hemmed as a ring, but its ends are not sewn together yet.
 sewing_trouble-not_a_ring_yet_do = Sew the seam that closes it first, or leave out ring=True and hem it flat.
 sewing_trouble-hem_turns = the first turn is deeper than the second, so it does not fit inside the hem.
@@ -157,8 +163,8 @@ sewing_trouble-not_joined_yet = { $place } and { $other } are sewn as one row, b
 sewing_trouble-not_joined_yet_do = Sew the seam between them first, or sew the two one after the other.
 sewing_trouble-gathers_not_taken_up = { THE($place) } is gathered, but the seam takes up no fullness there.
 sewing_trouble-gathers_not_taken_up_do = Say in the seam by how much the gathered edge is longer (ease=...), or leave out the gathering.
-sewing_trouble-gathered_to_another_length = { THE($place) } is gathered to { $to }, but the edge it is sewn to is { $size }.
-sewing_trouble-gathered_to_another_length_do = Gather it to fit that edge.
+sewing_trouble-gathered_to_another_length = { THE($place) } is drawn up to { $to }, but the edge it is sewn to is { $size }.
+sewing_trouble-gathered_to_another_length_do = Draw it up to fit that edge: fit=... names it.
 sewing_trouble-pocket_place_size = the pocket is { $own } round its sewn edges, but the line it is laid on is { $length }.
 sewing_trouble-pocket_place_size_do = Draw the placement from the pocket, or the pocket from its placement.
 sewing_trouble-pocket_turns = the first turn is deeper than the second, so it does not fit inside the pocket's hem.
@@ -308,7 +314,7 @@ sewing_trouble-fold_twice = { THE($fold) } is sewn or folded already.
 sewing_trouble-fold_late = { THE($fold) } opens on { THE($edge) }, which is closed already.
 sewing_trouble-fold_late_do = Put it before the first seam, hem, facing or band there.
 sewing_trouble-seam_not_gathered = { THE($place) } is { $share } longer than what it is sewn to: too much to ease in.
-sewing_trouble-seam_not_gathered_do = Gather it first: make.gather(...).
+sewing_trouble-seam_not_gathered_do = Gather it first: make.gather(...). Where the shorter one stretches and is pulled to fit, say so: Lesson(..., stretch=0.6).
 sewing_trouble-seam_not_eased = { THE($place) } is { $share } longer than what it is sewn to: too much to be pinned in by hand.
 sewing_trouble-seam_not_eased_do = Run a row of ease stitching along it first: make.ease_stitch(...).
 sewing_trouble-drawn_up_late = { THE($place) } is sewn already, so it cannot be drawn up any more.
@@ -351,7 +357,7 @@ sewing_trouble-half_sewn = { THE($edge) } is crossed before its last row is sewn
 sewing_trouble-half_sewn_do = Finish that seam first: make.finish(...).
 sewing_trouble-not_left_there = { THE($place) } is gone on with before it is begun, or twice.
 sewing_trouble-not_left_there_do = Sew its rows one after another, each once.
-sewing_trouble-closed_twice_do = Take one of the two operations out, or name only the part that is still raw.
+sewing_trouble-closed_twice_do = Take one of the two operations out, or name only the part that is still raw, as front.side.before(front.slit).
 # $amount is a length, $step the title of a sewing step.
 sewing_trouble-closed_twice_sewn = { $amount } of { THE($edge) } is already sewn.
 sewing_trouble-closed_twice_sewn_by = { $amount } of { THE($edge) } is already sewn by '{ $step }'.

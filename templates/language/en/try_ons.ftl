@@ -1,6 +1,7 @@
 # Sentences of kit/sewing/operations/try_ons.py.
 
 try_on-wear = Try it on, inside out or right side out, with the shoes and underclothes it will be worn with.
+try_on-wear_head = Put it on your head, inside out or right side out.
 try_on-mark = Mark { $places } with pins or chalk.
 try_on-note = { $note }
 # $note is the teacher's own sentence of what was found. The pattern is the corrected one.

@@ -10,7 +10,7 @@ seam_to_turn-clip = Clip the allowances where they curve in, almost to the stitc
 seam_to_turn-notch = Cut wedges out of the allowances where they curve out, almost to the stitches, about every { $spacing } where the curve is tightest.
 seam_to_turn-why = Once turned, both raw edges lie between the layers. Little cloth in the corners gives sharp corners, layers trimmed to different widths make no ridge.
 
-turn_out-turn = Turn { $pieces } right side out through { $edge } and push the corners out gently.
+turn_out-turn = Turn { $pieces } right side out through the opening along { $edge } and push the corners out gently.
 turn_out-press = Roll the seam to the very edge and press.
 turn_out-why = What is turned must have an edge left open; that edge is closed last.
 

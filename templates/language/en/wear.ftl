@@ -48,6 +48,7 @@ wear-wrap_small_do = Let them overlap by { $amount } more.
 wear-belt_short = the belt ({ $strip }) is { $long } long; once round are { $around }, and the rest makes no knot.
 wear-belt_short_do = Cut it { $amount } longer.
 wear-strap_small = the strap ({ $strip }) and the edge between its ends make a loop of { $has }, and a head of { $head } must pass.
+wear-strap_small_nobody = the strap ({ $strip }) and the edge between its ends make a loop of { $has }. The pieces follow no one’s measures; the head of a grown woman, { $head } on average, does not pass.
 wear-strap_small_do = Cut the strap { $amount } longer.
 
 # ---- worn and moved in ----
@@ -73,6 +74,8 @@ wear-button_bust = the button nearest to the bust lies { $off } from it; with mo
 wear-button_bust_do = Put a button at the bust, { $height } above the waist, and share out the others from there.
 wear-arm_raised = from the waist up the side and down the underarm of the sleeve it measures { $has }, the body { $need }: an arm that is raised lifts it by { $up }.
 wear-arm_raised_do = Raise the underarm of bodice and sleeve, or make the cap lower and the sleeve wider, until the two lengths grow by { $amount }.
+wear-cut_on = from the waist up the side and down the underarm to where the sleeve ends it measures { $has }, the body with a level arm { $need }. The arm goes up by { $angle } degrees before the hem moves, 90 is level; raised so far it lifts the hem by { $up }.
+wear-cut_on_do = Let the underarm meet the side higher, or let the sleeve slope less, until the two lengths together grow by { $amount }.
 wear-cap_ease = the sleeve cap is { $ease } longer than the armhole; this cloth takes { $most } of ease at most without puckers.
 wear-cap_ease_do = Draw the cap { $amount } shorter, or gather it and make a puffed sleeve of it.
 wear-armhole_low = an armhole without a sleeve ends { $has } below the armpit and bares the side; { $most } are the most that is usual.

@@ -4,6 +4,7 @@
 # The first part: the block the lesson starts from.
 worksheet-start = The starting block
 worksheet-how = Points are measured from O, where two lines square to each other cross: first along the level line, then square to it. Curves are set off from the straight line between two points: step the distances off along it, set the offsets square to it, and draw one smooth curve through the marks.
+worksheet-alike = { $pieces }: all alike
 worksheet-origin = On paper rule an upright line and a level line square to it. They cross at O.
 # $line names a line of the draft that lies on it ("centre line").
 worksheet-upright = The upright line is { THE($line) }.
@@ -16,9 +17,12 @@ worksheet-up = { $length } up
 worksheet-down = { $length } down
 worksheet-on_upright = on the upright line
 worksheet-on_level = on the level line
+worksheet-at_origin = at O
 worksheet-point = { $letter }: { $across }, { $above }.
 # $name is the point's own name ("shoulder tip").
 worksheet-named_point = { $letter }, { $name }: { $across }, { $above }.
+worksheet-point_at_origin = { $letter }: at O.
+worksheet-named_point_at_origin = { $letter }, { $name }: at O.
 
 # Lines. $edge is a line's name, $start and $end letters of points.
 worksheet-rule = { $edge }: rule from { $start } to { $end }, { $length }.

@@ -1,5 +1,6 @@
-# Frases para bandas y pretinas.
+# Frases para pretinas, puños y cuellos.
 
+seam_band-catch = Coloque { EL($caught) } sobre el derecho, a lo largo { DEL($on) }, con los bordes a ras y los centros casados, e hilvane: la costura lo sujeta entre las dos capas.
 seam_band-why = La pretina exterior es la que se ve; lleva entretela para que ni los márgenes ni el uso se marquen por fuera.
 
 band_ends-fold = Doble { EL($pieces) } a lo largo, derecho con derecho, borde con borde.
@@ -13,14 +14,15 @@ band_ends-why = Los extremos se cosen por dentro y se vuelven del derecho, para 
 set_band-staystitch = Haga una costura de refuerzo a lo largo { DEL($edge) }, a { $row } por fuera de la línea de costura, y dé piquetes en el margen hasta ella, más o menos cada { $spacing } donde la curva es más cerrada: así se abre y queda recto a lo largo { DEL($band) }.
 set_band-clip_curve = Dé piquetes en el margen { DEL($edge) } hasta la costura de refuerzo, más o menos cada { $spacing } donde la curva es más cerrada: así se abre y queda recto a lo largo { DEL($band) }.
 set_band-clip_band = Dé piquetes en el margen { DEL($straight) } casi hasta la línea de costura, más o menos cada { $spacing } donde la curva { DEL($edge) } es más cerrada, para que el margen se abra alrededor de ella.
-set_band-catch = Extienda por el revés { EL($caught) }, en plano y con los cantos a ras, para que quede sujeto en la costura.
+set_band-catch = Extienda por el revés { EL($caught) }, en plano y con los bordes a ras, para que quede sujeto en la costura.
 set_band-pin = Sujete con alfileres { EL($band) } sobre { EL($edge) }, derecho con derecho.
 set_band-match = Haga coincidir centros, costuras y piquetes; los extremos { DEL($band) } quedan justo en los extremos del borde.
 set_band-match_raw = Haga coincidir centros, costuras y piquetes; las líneas de costura de los extremos { DEL($band) } quedan justo en los extremos terminados del borde, y los márgenes sobresalen.
 set_band-match_ring = Las dos partes están cerradas en círculo: sujete primero la costura { DEL($band) } sobre una costura del borde, después centros y piquetes, y luego lo que queda entre ellos.
 set_band-ends_beyond = Haga coincidir centros, costuras y piquetes; { EL($band) } sobresale { $beyond } del borde en { EL($end) }.
 set_band-ends_beyond_raw = Haga coincidir centros, costuras y piquetes; { EL($band) } sobresale { $beyond } y su margen del borde en { EL($end) }, y en el otro extremo solo el margen.
-set_band-ease = El borde es a propósito { $ease } más largo en total: reparta esa amplitud por igual y sujétela con alfileres.
+set_band-ease = El borde es a propósito { $ease } más largo en total: embeba esa diferencia por igual y sujete con alfileres.
+set_band-pull = El borde es { $ease } más largo en total: sujete ambos con alfileres por los cuartos y, al coser, estire { EL($band) } hasta el largo del borde, nunca el borde mismo.
 set_band-sew = Cosa a { $allowance } del borde.
 set_band-trim = Escalone los márgenes: recorte el de la prenda más estrecho que el { DEL($band) }.
 set_band-clip = Dé cortes en los márgenes de las curvas, casi hasta las puntadas.

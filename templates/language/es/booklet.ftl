@@ -9,8 +9,8 @@ booklet-about = Sobre este diseño
 booklet-begin = Antes de empezar
 booklet-take_care = Tenga cuidado
 booklet-how_to_read = Cómo leer las imágenes
-booklet-measure = Cómo tomar las medidas
-booklet-sizes = Elija su talla
+booklet-measure = Tomar las medidas
+booklet-sizes = Elegir la talla
 booklet-finished = Medidas de la prenda acabada
 booklet-cloth_and_notions = Tela y mercería
 booklet-lays = Planos de corte
@@ -70,7 +70,8 @@ booklet-reading_ticks = Marque un paso cuando esté hecho; este dispositivo lo r
 
 ## Medir
 
-booklet-measure_intro = Mida sobre la ropa interior o una camiseta fina. Póngase como se pone siempre, respire con calma y, si puede, deje que otra persona sujete la cinta: pegada al cuerpo, nunca apretada. Ate primero una cinta estrecha alrededor de la cintura; varias medidas empiezan o terminan en ella.
+booklet-measure_intro = Mida sobre la ropa interior o una camiseta fina. Póngase como se pone siempre, respire con calma y, si puede, deje que otra persona sujete la cinta: pegada al cuerpo, nunca apretada.
+booklet-measure_waist = Ate primero una cinta estrecha alrededor de la cintura; varias medidas empiezan o terminan en ella.
 
 ## Tallas y medidas
 
@@ -88,6 +89,7 @@ booklet-estimated = estimada
 booklet-measured = medida
 booklet-estimated_value = { $value }, estimada
 booklet-estimated_note = Estimadas a partir de la talla más próxima, no medidas: { $names }. Mídalas antes de cortar.
+booklet-not_in_figure = (No aparece en la figura.)
 booklet-measurements_of = Medidas de { $name }
 booklet-measurement = Medida
 booklet-value = Valor
@@ -153,14 +155,14 @@ booklet-strip_size = Largo × ancho de corte
 booklet-of_main = tela principal
 booklet-of_lining = forro
 booklet-of_interfacing = entretela
-booklet-cut = Corte { $count } de { $cloth }
-booklet-cut_interfaced = Corte { $count } de { $cloth } y { $interfacing } de entretela
-booklet-cut_fold = Corte { $count } de { $cloth }, al doblez por { $edge }
-booklet-cut_fold_interfaced = Corte { $count } de { $cloth } y { $interfacing } de entretela, al doblez por { $edge }
-booklet-cut_pair = Corte { $count } de { $cloth }, en espejo
-booklet-cut_pair_interfaced = Corte { $count } de { $cloth } y { $interfacing } de entretela, en espejo
-booklet-cut_pairs = Corte { $count } de { $cloth }, por pares en espejo
-booklet-cut_pairs_interfaced = Corte { $count } de { $cloth } y { $interfacing } de entretela, por pares en espejo
+booklet-cut = Cortar { $count } de { $cloth }
+booklet-cut_interfaced = Cortar { $count } de { $cloth } y { $interfacing } de entretela
+booklet-cut_fold = Cortar { $count } de { $cloth }, al doblez por { $edge }
+booklet-cut_fold_interfaced = Cortar { $count } de { $cloth } y { $interfacing } de entretela, al doblez por { $edge }
+booklet-cut_pair = Cortar { $count } de { $cloth }, en espejo
+booklet-cut_pair_interfaced = Cortar { $count } de { $cloth } y { $interfacing } de entretela, en espejo
+booklet-cut_pairs = Cortar { $count } de { $cloth }, por pares en espejo
+booklet-cut_pairs_interfaced = Cortar { $count } de { $cloth } y { $interfacing } de entretela, por pares en espejo
 booklet-cut_face_up =
     { $count ->
         [one] Corte 1 de { $cloth }, en tela abierta, con el derecho hacia arriba
@@ -171,8 +173,8 @@ booklet-cut_face_up_interfaced =
         [one] Corte 1 de { $cloth } y { $interfacing } de entretela, en tela abierta, con el derecho hacia arriba
        *[other] Corte { $count } de { $cloth } y { $interfacing } de entretela, una a una en tela abierta, con el derecho hacia arriba
     }
-booklet-cut_continuous = Corte { $count } de { $cloth }, una tras otra de una tira al bies continua
-booklet-cut_joined = Corte { $count } de { $cloth }, { $lengths } para cada tira
+booklet-cut_continuous = Cortar { $count } de { $cloth }, una tras otra de una tira al bies continua
+booklet-cut_joined = Cortar { $count } de { $cloth }, { $lengths } para cada tira
 booklet-cut_in_two = { $said }, la entretela en dos largos que se solapan { $overlap }
 booklet-length_by_width = { $length } × { $width }
 booklet-wide = { $width } de ancho
@@ -233,6 +235,7 @@ booklet-licence = Licencia
 booklet-made_with = Trazado, comprobado y compuesto a partir de un solo archivo de lección. Todas sus imágenes y números siguen el trazado.
 booklet-place = { $across }, { $above }
 booklet-named_place = { $name }: { $across }, { $above }
+booklet-named_place_at_origin = { $name }: en O
 booklet-how_to_use_plain = Lea un paso entero antes de dibujar o cortar. Trace primero en papel, cósalo una vez en tela barata y corte solo entonces la tela buena.
 
 # Remisiones entre una prueba en la costura y el capítulo de las pruebas; en papel sigue la página.
@@ -263,6 +266,7 @@ booklet-marking_interface = Corte la entretela con las mismas piezas y déjela j
 booklet-marking_table = Qué se marca en cada pieza
 booklet-notches = Piquetes
 booklet-marks = Marcas
+booklet-marks_on_one = { $half }: { $marks }
 booklet-interfacing = Entretela
 booklet-notches_on =
     { $kind ->

@@ -52,7 +52,7 @@ class_copy-sound_not =
 class_copy-exercise = Ejercicio: { $title }
 class_copy-done = Muy bien: { $title } está resuelto.
 class_copy-start = Empezar con los valores de la lección
-class_copy-start_tooltip = Devuelve todos los valores; las metas se miden desde el trazado de la propia lección
+class_copy-start_tooltip = Restablece todos los valores; las metas se miden desde el trazado de la propia lección
 class_copy-hint =
     { $left ->
         [one] Mostrar una pista (queda una)

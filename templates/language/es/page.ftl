@@ -59,14 +59,28 @@ page-mend = ¿Cómo se arregla?
 page-mending = Buscando cómo arreglarlo …
 page-finished = Medidas terminadas
 page-cloth = Tela que comprar
-page-cloth_note = Para la talla { $size } con los valores de la lección.
-page-cloth_nearest = Para la talla { $size }, la más cercana a sus medidas, con los valores de la lección.
+page-cloth_note = Para la talla { $size } con los valores con los que se hizo esta página.
+page-cloth_nearest = Para la talla { $size }, la más cercana a sus medidas, con los valores con los que se hizo esta página.
 page-exercises = Ejercicios
 page-hint = Mostrar una pista
 page-no_hint = No hay más pistas
 page-about = Acerca de esta página
 page-left_out = Esta página no imprime el patrón ni distribuye la tela. Con su archivo de medidas, quien enseña puede imprimir su talla.
 page-notices = Avisos y licencias
+
+# The reader's own pattern pages, where the page can write them. $size are megabytes, $name is a file.
+page-pages = Mis páginas del patrón
+page-pages_how = Páginas del patrón para la talla, las medidas y los valores elegidos en esta página, en un PDF para imprimir. La primera vez se cargan unos { $size } MB más.
+page-pages_paper = Papel
+page-pages_make = Hacer mis páginas
+page-pages_stop = Detener
+page-pages_loading = Se carga lo que escribe las páginas …
+page-pages_laying = Se distribuyen las piezas y se escriben las páginas. Puede tardar unos minutos …
+page-pages_stopped = Se detuvo. No se hizo ninguna página.
+page-pages_done = Sus páginas están listas. Imprímalas sin ajustar la escala y mida el cuadrado de prueba antes de cortar.
+page-pages_save = Guardar { $name }
+page-pages_not_here = No se pudo cargar lo que escribe las páginas. Compruebe la conexión e inténtelo de nuevo, o envíe su archivo de medidas a quien enseña, que puede imprimir su talla.
+page-pages_left_out = Esta página no distribuye la tela.
 
 # Lo que la lección no admite. $name y $value son lo que se le envió.
 page-not_asked = la página ha pedido algo que esta lección no conoce.

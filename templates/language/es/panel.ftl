@@ -26,7 +26,7 @@ panel-preset_none = como en los deslizadores
 panel-preset_default = Los de la lección
 panel-preset_opened = Como quedaron en la última sesión
 panel-reset = Restablecer valores
-panel-reset_tip = Devuelve todos los valores a los de la lección
+panel-reset_tip = Restablece todos los valores de la lección
 panel-fresh = Empezar de nuevo
 panel-fresh_tip = Dejar a un lado los valores de la última sesión: todos vuelven a los de la lección
 panel-left_values = Los valores son los de la última sesión. «Empezar de nuevo» los devuelve todos a los de la lección.
@@ -98,7 +98,7 @@ panel-tryon_name = Prueba
 # Cómo se llama al principio una prueba nueva; $number cuenta las pruebas de la lección.
 panel-tryon_title = Prueba { $number }
 panel-tryon_begin = Empezar
-panel-tryon_begin_tip = Recuerda todos los valores como están; después mueva los deslizadores
+panel-tryon_begin_tip = Guarda todos los valores como están; después se mueven los deslizadores
 panel-tryon_going = Prueba: { $title }. Mueva los deslizadores hasta donde lo pida la prueba.
 panel-tryon_nothing = Todavía no ha cambiado nada.
 panel-tryon_piece = Pieza
@@ -108,12 +108,12 @@ panel-tryon_why_hint = Lo que se vio en el cuerpo, con sus palabras
 panel-tryon_keep = Guardar
 panel-tryon_keep_tip = Anota los cambios con su motivo
 panel-tryon_cancel = Cancelar
-panel-tryon_cancel_tip = Abandona la prueba y devuelve los valores
+panel-tryon_cancel_tip = Abandona la prueba y restablece los valores
 panel-tryon_kept = Pruebas guardadas
 panel-tryon_none = elija una prueba
 panel-tryon_one_dated = { $title }, { $date }
 panel-tryon_back = Retirar
-panel-tryon_back_tip = Quita esta prueba y devuelve sus valores
+panel-tryon_back_tip = Quita esta prueba y restablece sus valores
 panel-tryon_copy = Para tenerla en el cuaderno, copie esto en una celda:
 # Algo que el programa no previó; $kind y $what son técnicos.
 panel-kit_wrong = Ha fallado algo del propio programa ({ $kind }: { $what }). Sus valores se conservan. Devuelva el último valor que cambió y ejecute la celda otra vez.
@@ -148,7 +148,7 @@ panel-body_saved_code = Guardado en { $path }. Para hacer el cuadernillo de este
 panel-body_loaded = { $name } se ha leído de { $path }. Pulse «Usar este cuerpo» para trazar la lección con esas medidas.
 
 # El formulario que nombra los bordes de un contorno calcado.
-panel-edges_copy_tip = Copie esto en una celda
+panel-edges_copy_tip = Texto para copiar en una celda
 panel-edges_done = Todos los bordes tienen nombre. Conserve esto en el cuaderno:
 panel-edges_piece = Pieza
 panel-edges_piece_tip = Cómo se llama la pieza en el código; vacío, para dejar fuera este contorno

@@ -33,6 +33,14 @@ picture-piece_edges = Bordes: { $edges }.
 picture-edge_on_fold = { $edge } al doblez
 picture-edge_allowance = { $edge } (margen: { $allowance })
 picture-piece_marks = Marcas: { $marks }.
+# Una marca que vale solo para una mitad; $half es uno de los dos mensajes siguientes; así va escrita en la pieza.
+picture-mark_on_one = { $mark }: { $half }
+picture-one_of_pair = solo { SIDE($piece, $side) }
+picture-one_half =
+    { $side ->
+        [left] solo mitad izquierda
+       *[right] solo mitad derecha
+    }
 picture-piece_darts = Pinzas: { $darts }.
 picture-piece_pleats = Pliegues y alforzas: { $pleats }.
 # Una pinza o un pliegue y cuánto recoge del borde.
@@ -110,6 +118,7 @@ picture-strip_sewn = cosida, con el revés por fuera
 picture-strip_hemmed = con dobladillo
 picture-strip_turned = vuelta y planchada
 picture-turn_over = dar la vuelta
+picture-floor = suelo
 picture-scene_layers = De abajo arriba: { $layers }.
 # Una capa: $piece es picture-half; $lies, picture-lies_...
 picture-scene_layer =
@@ -124,9 +133,9 @@ picture-lies_flat = en plano
 picture-scene_rows = Costuras: { $runs }.
 picture-scene_run =
     { $side ->
-        [left] { $edges } de { $piece } de la izquierda
-        [right] { $edges } de { $piece } de la derecha
-       *[both] { $edges } de { $piece }
+        [left] { $edges } { DEL(SIDE($piece, $side)) }
+        [right] { $edges } { DEL(SIDE($piece, $side)) }
+       *[both] { $edges } { DEL($piece) }
     }
 picture-scene_strip = Tira: { $strip }.
 picture-scene_empty = Imagen de costura.
@@ -197,7 +206,7 @@ picture-figure_none = ninguna
 
 # ---- costuras comprobadas haciendo rodar un borde sobre el otro, lugar por lugar
 
-picture-walk_title = { $rolled } de { $rolled_piece }, rodando sobre { $still } de { $still_piece }
+picture-walk_title = { $rolled } { DEL($rolled_piece) }, rodando sobre { EL($still) } { DEL($still_piece) }
 picture-walk_title_sentence = { $title }.
 picture-walk_numbered = { $number }: { $place }.
 # Un lugar en los dos bordes: qué es, a qué distancia, y picture-walk_equal o picture-walk_longer.

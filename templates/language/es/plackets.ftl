@@ -6,6 +6,6 @@ bound_placket-cut = Corte por la línea con la punta de unas tijeras pequeñas, 
 bound_placket-open = Abra el corte hasta que forme una línea recta. Sujete el derecho { DEL($strip) } sobre su revés: los bordes a la par en los dos extremos y, en el final del corte, la prenda retirada hasta que la fila de refuerzo quede sobre la línea de costura de la tira. Cosa a { $allowance } del borde de la tira, justo por fuera de la fila de refuerzo, con la prenda encima y apartando los pliegues en el final.
 bound_placket-cover = Planche la tira en dirección contraria a la prenda. Meta { $allowance } de su borde libre, dóblela de modo que tape justo las puntadas por el derecho y pespuntee al filo: la tapeta queda de { $wide } de ancho.
 bound_placket-slant = Doble la tapeta derecho con derecho y cosa su doblez superior en diagonal, solo a través de la tira.
-bound_placket-lie = Planche hacia dentro el lado que va a montar y deje que el otro sobresalga por debajo; hilvane los dos en { EL($edge) }.
+bound_placket-lie = Planche hacia dentro el lado que va a montar, en una manga el que queda hacia delante, y deje que el otro sobresalga por debajo; hilvane los dos en { EL($edge) }.
 bound_placket-why = Cosido alrededor antes de cortarlo, el final del corte no puede desgarrarse al ponerlo recto ni con el uso.
 bound_placket-why_row = La costura en diagonal mantiene dentro el doblez de la tira, que si no se saldría en el final del corte.

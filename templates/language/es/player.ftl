@@ -89,4 +89,6 @@ player-shots_ruler = regla larga
 player-shots_set_square = escuadra
 player-shots_curve = regla curva
 player-shots_compasses = compás
+player-shots_lasts = Las palabras duran unos { $seconds } s.
+player-shots_short = Se muestra { $shown } s y las palabras duran unos { $seconds } s: deje el paso más tiempo, o los subtítulos pasan demasiado rápido para leerlos.
 player-film_untimed = Los capítulos y los subtítulos se escriben en cuanto un paso tiene un tiempo.

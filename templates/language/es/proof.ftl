@@ -131,6 +131,8 @@ proof-corner_facing = al final del borde «{ $edge }» ({ $piece }) la esquina c
 proof-corner_facing_do = Trace la vista a partir de los propios bordes de la prenda.
 proof-corner_point = donde el borde «{ $edge }» ({ $piece }) se encuentra con «{ $other_edge }» ({ $other_piece }) al final de esta costura, la línea se quiebra { $degrees } grados: hace un pico.
 proof-corner_dip = donde el borde «{ $edge }» ({ $piece }) se encuentra con «{ $other_edge }» ({ $other_piece }) al final de esta costura, la línea se quiebra { $degrees } grados: se hunde.
+proof-corner_point_halves = donde el borde «{ $edge }» ({ $piece }) se encuentra con el de la otra mitad al final de esta costura, la línea se quiebra { $degrees } grados: hace un pico.
+proof-corner_dip_halves = donde el borde «{ $edge }» ({ $piece }) se encuentra con el de la otra mitad al final de esta costura, la línea se quiebra { $degrees } grados: se hunde.
 proof-corner_do = Rectifique los dos bordes: junte la costura y trace la línea continua por encima; o declare la esquina donde deba haberla.
 
 # ---- dobladillos, vistas y márgenes doblados ----
@@ -138,6 +140,8 @@ proof-corner_do = Rectifique los dos bordes: junte la costura y trace la línea 
 proof-fold_longer = doblado { $depth }, el borde «{ $edge }» mide en la orilla { $surplus } más que la línea sobre la que cae; lo peor está a { $at } a lo largo: { $sharp } en { $window } ({ $share }, y la tela embebe alrededor de { $eases }).
 proof-fold_longer_by_far = doblado { $depth }, el borde «{ $edge }» mide en la orilla { $surplus } más que la línea sobre la que cae; lo peor está a { $at } a lo largo: { $sharp } en { $window } (más de { $share }, y la tela embebe alrededor de { $eases }).
 proof-fold_shorter = doblado { $depth }, el borde «{ $edge }» mide en la orilla { $surplus } menos que la línea sobre la que cae; lo peor está a { $at } a lo largo: { $sharp } en { $window } ({ $share }, y la tela embebe alrededor de { $eases }).
+proof-fold_longer_there = doblado { $depth }, el borde «{ $edge }» mide en la orilla, a { $at } a lo largo, { $sharp } más en { $window } que la línea sobre la que cae ({ $share }, y la tela embebe alrededor de { $eases }).
+proof-fold_shorter_there = doblado { $depth }, el borde «{ $edge }» mide en la orilla, a { $at } a lo largo, { $sharp } menos en { $window } que la línea sobre la que cae ({ $share }, y la tela embebe alrededor de { $eases }).
 # Una de estas cuatro sigue como frase propia.
 proof-fold_can_be_eased = Repartido en todo su largo se puede embeber; solo ahí, no.
 proof-fold_can_be_drawn_out = Repartido en todo su largo se puede estirar; solo ahí, no.
@@ -171,7 +175,7 @@ proof-never_turned_out_do = Añada make.turn_out(...).
 proof-never_band_closed = la pretina puesta en «{ $place }» no se cierra nunca sobre la costura.
 proof-never_band_closed_do = Añada make.close_band(...).
 proof-never_buttoned = ningún botón corresponde al ojal «{ $place }».
-proof-never_buttoned_do = Añada make.buttons(..., holes=...).
+proof-never_buttoned_do = Añada make.buttons(..., holes=...). Una cinta pasa por una abertura dejada en una costura: front.leave_open(...).
 proof-never_eyelet_used = por el ojete «{ $place }» no sale ningún cordón.
 proof-never_eyelet_used_do = Pase un cordón: make.thread_cord(...).
 proof-never_threaded = la jareta de «{ $place }» se queda vacía.
@@ -179,7 +183,7 @@ proof-never_threaded_do = Pase por ella un elástico o un cordón.
 proof-never_row_gap_closed = la abertura que se dejó en la jareta de «{ $place }» no se cierra nunca.
 proof-never_row_gap_closed_do = Nómbrela donde se pasa el elástico o el cordón: gap=....
 proof-never_bag_closed = la bolsa de su bolsillo no se cierra nunca.
-proof-never_bag_closed_do = Cosa los dos sacos uno con otro.
+proof-never_bag_closed_do = Cosa las dos bolsas una con otra.
 proof-never_pocket_edge_sewn = el borde «{ $place }» se dobla con la plancha y no se cose nunca.
 proof-never_pocket_edge_sewn_do = Cosa el bolsillo: make.patch_pocket(...).
 proof-never_basting_out = el hilván de «{ $place }» no se quita nunca.
@@ -195,6 +199,8 @@ proof-placeholder_known = Aquí se conocen: { $names }.
 proof-placeholder_none = Aquí todavía no hay ninguno.
 proof-notion_missing = para coser hace falta { $need }, y la lista de mercería no lo nombra.
 proof-notion_missing_do = Añada a la mercería de la lección: { $need }.
+proof-notion_braces = la lista de mercería dice «{ $notion }», y entre sus llaves no se pone nada: se imprime tal como está escrito.
+proof-notion_braces_do = Escriba el número, o déjelo fuera: el paso de costura dice cuánto se corta.
 proof-notion_spare = la lista de mercería nombra «{ $notion }», pero ningún paso de costura lo usa.
 proof-notion_spare_do = Quítelo de la lista, o añada el paso que lo necesita.
 proof-notion_count = la costura lleva { $wanted } × { $need }, y la lista de mercería tiene { $listed }.

@@ -46,7 +46,7 @@ sewing_trouble-no_buttonhole = se pone un botón bajo un ojal que todavía no es
 sewing_trouble-no_buttonhole_do = Haga primero los ojales: make.buttonholes(...).
 # $size es el botón, $sizes el ojal más corto.
 sewing_trouble-button_wide = un botón de { $size } de ancho no pasa por un ojal de { $sizes }.
-sewing_trouble-button_wide_do = Haga el ojal tan largo como el ancho del botón y { $more } más.
+sewing_trouble-button_wide_do = Haga el ojal tan largo como el ancho del botón y { $more } más. Márquelo igual de largo en el patrón: buttonholes(..., thick=...).
 sewing_trouble-buttonhole_size = el ojal «{ $place }» está marcado de { $length } de largo, pero se hace de { $worked }.
 sewing_trouble-buttonhole_size_do = Márquelo y hágalo igual.
 sewing_trouble-button_slips = un botón de { $size } de ancho se sale de un ojal de { $sizes }.
@@ -70,7 +70,7 @@ sewing_trouble-hole_off_channel = «{ $place }» no queda entre los pespuntes de
 sewing_trouble-hole_off_channel_do = Muévalo, o mueva los pespuntes: distance y depth de make.channel.
 # $share es un tanto por ciento.
 sewing_trouble-not_gathered_yet = el borde «{ $place }» es un { $share } más largo que aquello a lo que se cose: demasiado para embeber.
-sewing_trouble-not_gathered_yet_do = Frúnzalo primero: make.gather(..., fit=...).
+sewing_trouble-not_gathered_yet_do = Frúnzalo primero: make.gather(..., fit=...). Si lo más corto es elástico y se estira al coser, indíquelo: Lesson(..., stretch=0.6).
 sewing_trouble-not_eased_yet = el borde «{ $place }» mide { $ease } más que aquello a lo que se cose, y todavía nada lo recoge.
 sewing_trouble-not_eased_yet_do = Haga primero en él una costura de embebido: make.ease_stitch(...).
 sewing_trouble-no_casing = en «{ $place }» no hay todavía ninguna jareta por la que pasar nada.
@@ -84,6 +84,8 @@ sewing_trouble-elastic_wide = un elástico de { $width } de ancho no corre con h
 sewing_trouble-elastic_wide_do = Ponga un elástico más estrecho, o haga la jareta más ancha.
 sewing_trouble-cord_no_room = un elástico de { $width } de ancho no deja sitio para un cordón en una jareta de { $deep }.
 sewing_trouble-cord_no_room_do = Haga la jareta más ancha, o ponga un elástico más estrecho.
+sewing_trouble-cords_no_room = dos cordones ocupan { $cords } y no corren sueltos uno junto a otro en una jareta de { $deep }.
+sewing_trouble-cords_no_room_do = Haga la jareta más ancha, o pase un solo cordón.
 sewing_trouble-elastic_long = el elástico mide { $worn } una vez unido, pero la jareta solo mide { $whole } de largo: no recogería nada.
 sewing_trouble-elastic_long_do = Corte el elástico más corto que el borde.
 sewing_trouble-strip_not_made_drawn_in = se pasa antes de confeccionarla.
@@ -119,6 +121,8 @@ sewing_trouble-fasteners_apart = «{ $place }» está a { $size } del anterior, 
 sewing_trouble-fasteners_apart_do = Marque los dos lados a distancias iguales: cerrado así, entre los dos se fruncirían { $amount }.
 sewing_trouble-eyelet_late = la jareta de «{ $place }» ya está cosida: un ojete atravesaría sus dos capas.
 sewing_trouble-eyelet_late_do = Ponga los ojetes antes de doblar la jareta.
+sewing_trouble-eyelet_in_lining = en «{ $place }» ya hay dos capas una sobre otra: un ojete las sujetaría juntas y por entre ellas no saldría ningún cordón.
+sewing_trouble-eyelet_in_lining_do = Ponga los ojetes solo en la capa exterior, antes de que debajo haya forro, vista o dobladillo.
 sewing_trouble-staystitched_late = el borde «{ $place }» ya está cosido; la costura de refuerzo sujeta el borde antes de que se dé de sí.
 sewing_trouble-staystitched_late_do = Póngala antes de la primera costura de ese borde.
 sewing_trouble-finished_late = «{ $place }» ya está encerrado en la costura; no queda nada que rematar.
@@ -139,27 +143,29 @@ sewing_trouble-rolled_hem_wide_do = Dele { $most } o menos, o cosa un dobladillo
 sewing_trouble-caught_loose = «{ $place }» tiene que quedar sujeto en el dobladillo, pero la pieza no está cosida todavía a la prenda.
 sewing_trouble-caught_loose_in_seam = «{ $place }» tiene que quedar sujeto en la costura, pero la pieza no está cosida todavía a la prenda.
 sewing_trouble-caught_loose_do = Cósala primero.
+sewing_trouble-caught_length = «{ $place }» mide { $amount }, y ningún borde de la pieza en que ha de ir es igual de largo.
+sewing_trouble-caught_length_do = Trace el borde del cuello tan largo como el borde del pie de cuello en que va.
 sewing_trouble-not_a_ring_yet = el borde «{ $place }» se dobladilla en redondo, pero sus extremos no están cosidos todavía uno con otro.
 sewing_trouble-not_a_ring_yet_do = Haga primero la costura que lo cierra, o quite ring=True y haga el dobladillo en plano.
 sewing_trouble-hem_turns = el primer doblez es más ancho que el segundo, así que no cabe dentro del dobladillo.
-sewing_trouble-bags_unequal = los dos sacos se diferencian en { $gap } alrededor del bolsillo.
-sewing_trouble-bags_unequal_do = Trace iguales los dos sacos.
+sewing_trouble-bags_unequal = las dos bolsas se diferencian en { $gap } alrededor del bolsillo.
+sewing_trouble-bags_unequal_do = Trace iguales las dos bolsas.
 sewing_trouble-mouth_whole_seam = la boca ocupa toda la costura.
 sewing_trouble-mouth_whole_seam_do = Deje parte de la costura para coser.
 sewing_trouble-bag_whole_seam = la bolsa está cosida a todo lo largo de «{ $place }», así que no queda costura por encima ni por debajo.
 sewing_trouble-bag_whole_seam_do = Cósalo en la abertura marcada para la boca del bolsillo.
 sewing_trouble-bag_not_set = la pieza «{ $piece }» no está cosida todavía a su lado de la boca.
-sewing_trouble-bag_not_set_do = Cosa primero los dos sacos: make.pocket_bag(...).
+sewing_trouble-bag_not_set_do = Cosa primero las dos bolsas: make.pocket_bag(...).
 sewing_trouble-mouth_moved = la costura deja abierto de { $start } a { $end }, pero ahí no hay cosida ninguna bolsa.
-sewing_trouble-mouth_moved_do = Nombre la misma abertura para los sacos y para la costura.
+sewing_trouble-mouth_moved_do = Nombre la misma abertura para las bolsas y para la costura.
 sewing_trouble-basting_outside_cloth = hilvanado a { $distance } por fuera de la línea de costura, quedaría al filo de la tela o más allá.
 sewing_trouble-basting_outside_cloth_do = Hilvane a menos distancia de la línea de costura que el ancho del margen.
 sewing_trouble-not_joined_yet = «{ $place }» y «{ $other }» se cosen en una sola costura, pero las piezas no están unidas todavía ahí.
 sewing_trouble-not_joined_yet_do = Haga primero la costura que las une, o cosa las dos una después de otra.
 sewing_trouble-gathers_not_taken_up = el borde «{ $place }» está fruncido, pero la costura no recoge ahí ninguna amplitud.
 sewing_trouble-gathers_not_taken_up_do = Diga en la costura cuánto más largo es el borde fruncido (ease=...), o quite el fruncido.
-sewing_trouble-gathered_to_another_length = el borde «{ $place }» se frunce hasta { $to }, pero el borde al que se cose mide { $size }.
-sewing_trouble-gathered_to_another_length_do = Frúnzalo hasta que encaje en ese borde.
+sewing_trouble-gathered_to_another_length = el borde «{ $place }» queda reducido a { $to }, pero el borde al que se cose mide { $size }.
+sewing_trouble-gathered_to_another_length_do = Redúzcalo hasta que encaje en ese borde: fit=... lo nombra.
 sewing_trouble-pocket_place_size = el bolsillo mide { $own } alrededor de sus bordes cosidos, pero la línea sobre la que se coloca mide { $length }.
 sewing_trouble-pocket_place_size_do = Trace la colocación a partir del bolsillo, o el bolsillo a partir de su colocación.
 sewing_trouble-pocket_turns = el primer doblez es más ancho que el segundo, así que no cabe dentro del dobladillo del bolsillo.
@@ -193,7 +199,7 @@ sewing_trouble-pressed_open_shut_in_do = Plánchelos hacia un lado: make.press(.
 sewing_trouble-pressed_no_edge = a lo largo de «{ $place }» todavía no se ha vuelto nada hacia dentro, así que ahí no hay costura en el borde.
 sewing_trouble-pressed_no_edge_do = Vuelva antes la vista o la pieza; una costura que queda dentro se plancha abierta o hacia un lado.
 sewing_trouble-band_meets_no_seam = ninguna costura de la prenda llega a «{ $place }»: el lado interior de la pretina quedaría suelto.
-sewing_trouble-band_meets_no_seam_do = Ciérrela todo alrededor: method="hand", "groove" o "edgestitch".
+sewing_trouble-band_meets_no_seam_do = Ciérrela en todo el contorno: method="hand", "groove" o "edgestitch".
 sewing_trouble-binding_short_seam = ribetear sus márgenes ocupa { $wanted }, pero de la tira solo hay { $left }.
 sewing_trouble-binding_short_seam_do = Corte más cantidad, o hágala más larga.
 sewing_trouble-french_seam_trimmed = los márgenes recortados miden { $trim } de ancho, no menos que la segunda costura, a { $second } del doblez: se verían sus bordes.
@@ -312,7 +318,7 @@ sewing_trouble-fold_twice = «{ $fold }» ya tiene su costura o su doblez.
 sewing_trouble-fold_late = «{ $fold }» se abre en el borde «{ $edge }», que ya está cerrado.
 sewing_trouble-fold_late_do = Póngalo antes de la primera costura, dobladillo, vista o pretina de ese borde.
 sewing_trouble-seam_not_gathered = el borde «{ $place }» es un { $share } más largo que aquello a lo que se cose: demasiado para embeber.
-sewing_trouble-seam_not_gathered_do = Frúnzalo primero: make.gather(...).
+sewing_trouble-seam_not_gathered_do = Frúnzalo primero: make.gather(...). Si lo más corto es elástico y se estira al coser, indíquelo: Lesson(..., stretch=0.6).
 sewing_trouble-seam_not_eased = el borde «{ $place }» es un { $share } más largo que aquello a lo que se cose: demasiado para repartirlo con alfileres.
 sewing_trouble-seam_not_eased_do = Haga primero en él una costura de embebido: make.ease_stitch(...).
 sewing_trouble-drawn_up_late = el borde «{ $place }» ya está cosido, así que ya no se puede recoger.
@@ -355,7 +361,7 @@ sewing_trouble-half_sewn = la costura de «{ $edge }» se cruza antes de coser s
 sewing_trouble-half_sewn_do = Termine primero esa costura: make.finish(...).
 sewing_trouble-not_left_there = { $place }: se sigue cosiendo antes de empezar, o dos veces.
 sewing_trouble-not_left_there_do = Cosa sus pasadas una tras otra, cada una una sola vez.
-sewing_trouble-closed_twice_do = Quite una de las dos operaciones, o nombre solo la parte que sigue sin coser.
+sewing_trouble-closed_twice_do = Quite una de las dos operaciones, o nombre solo la parte que sigue sin coser, como front.side.before(front.slit).
 # $amount es una longitud; $step, el título de un paso de costura.
 sewing_trouble-closed_twice_sewn = ya hay { $amount } de costura en el borde «{ $edge }».
 sewing_trouble-closed_twice_sewn_by = ya hay { $amount } de costura en el borde «{ $edge }», hecha en «{ $step }».

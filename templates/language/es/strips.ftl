@@ -1,7 +1,7 @@
 # Frases para tiras.
 
 fold_strip-half = Doble { EL($strip) } a lo largo por el centro, revés con revés, planche y vuelva a abrir.
-fold_strip-ends = Doble { $ends } hacia dentro en cada extremo corto que vaya a verse y planche.
+fold_strip-ends = Doble { $ends } hacia dentro en los extremos que queden a la vista y planche.
 fold_strip-quarter = Lleve los dos bordes largos hasta el doblez central y vuelva a doblar por el doblez central: ancho acabado { $width }.
 fold_strip-sew = Pespuntee a { $edgestitch } de los dos bordes largos.
 fold_strip-sew_one = Pespuntee a { $edgestitch } del borde largo abierto, donde se juntan los dos dobleces.

@@ -1,6 +1,7 @@
 # Frases de kit/sewing/operations/try_ons.py.
 
 try_on-wear = Pruébese la prenda, del revés o del derecho, con los zapatos y la ropa interior que llevará con ella.
+try_on-wear_head = Pruébelo en la cabeza, del revés o del derecho.
 try_on-mark = Marque { EL($places) } con alfileres o tiza.
 try_on-note = { $note }
 try_on-found = Al probar la primera prenda se vio esto: { $note } El patrón ya lo tiene corregido.

@@ -1,7 +1,7 @@
 # Frases para coser y volver del derecho.
 
 seam_to_turn-sew = Cosa a { $allowance } del borde. En las esquinas pare con la aguja clavada, levante el prensatelas y gire.
-seam_to_turn-sew_smooth = Cosa todo alrededor a { $allowance } del borde.
+seam_to_turn-sew_smooth = Cosa todo el contorno a { $allowance } del borde.
 seam_to_turn-sew_gap = Cosa a { $allowance } del borde, pero deje sin coser { $size } { DEL($edge) } para dar la vuelta a la pieza, empezando en { EL($from) }. Remate con puntadas de retroceso a los dos lados de la abertura.
 seam_to_turn-extra = Siga la costura doblando la esquina por debajo del extremo que monta, hasta donde empieza la prenda. Dé ahí un corte en el margen hasta las puntadas.
 seam_to_turn-trim = Recorte los márgenes, uno más estrecho que otro, y corte las esquinas en diagonal, muy cerca de las puntadas.

@@ -47,6 +47,7 @@ wear-wrap_small_do = Crúcelos { $amount } más.
 wear-belt_short = el cinturón ({ $strip }) mide { $long }; una vuelta son { $around }, y el resto no da para un nudo.
 wear-belt_short_do = Córtelo { $amount } más largo.
 wear-strap_small = el tirante ({ $strip }) y el borde entre sus extremos forman un aro de { $has }, y debe pasar una cabeza de { $head }.
+wear-strap_small_nobody = el tirante ({ $strip }) y el borde entre sus extremos forman un aro de { $has }. Las piezas no siguen las medidas de nadie; la cabeza de una mujer adulta, { $head } de media, no pasa.
 wear-strap_small_do = Corte el tirante { $amount } más largo.
 
 # ---- puesta y en movimiento ----
@@ -72,6 +73,8 @@ wear-button_bust = el botón más próximo a la línea de pecho está a { $off }
 wear-button_bust_do = Ponga un botón a la altura del pecho, { $height } por encima de la cintura, y reparta los demás a partir de él.
 wear-arm_raised = de la cintura por el costado y por la costura inferior de la manga mide { $has }, el cuerpo { $need }: al levantar un brazo, la prenda sube { $up }.
 wear-arm_raised_do = Suba la axila del cuerpo y de la manga, o haga la copa más baja y la manga más ancha, hasta que los dos largos crezcan { $amount }.
+wear-cut_on = de la cintura por el costado y por debajo del brazo hasta el final de la manga mide { $has }, el cuerpo con el brazo horizontal { $need }. El brazo sube { $angle } grados antes de que se mueva el bajo, 90 es la horizontal; a esa altura el bajo sube { $up }.
+wear-cut_on_do = Haga que la costura de la manga llegue más arriba al costado, o que la manga caiga menos, hasta que los dos largos juntos crezcan { $amount }.
 wear-cap_ease = la copa de la manga es { $ease } más larga que la sisa; esta tela admite { $most } de embebido como máximo sin fruncirse.
 wear-cap_ease_do = Dibuje la copa { $amount } más corta, o frúnzala para hacer una manga abullonada.
 wear-armhole_low = una sisa sin manga acaba { $has } por debajo de la axila y deja el costado al aire; lo habitual son { $most } como máximo.

@@ -4,6 +4,7 @@
 # La primera parte: el patrón base del que parte la lección.
 worksheet-start = El patrón base de partida
 worksheet-how = Los puntos se miden desde O, donde se cruzan dos líneas a escuadra: primero a lo largo de la línea horizontal, después a escuadra con ella. Las curvas se trazan a partir de la recta entre dos puntos: lleve las distancias sobre la recta, marque a escuadra con ella las separaciones y dibuje una curva continua por las marcas.
+worksheet-alike = { $pieces }: todas iguales
 worksheet-origin = Trace en el papel una línea vertical y una línea horizontal a escuadra con ella. Se cruzan en O.
 # $line nombra una línea del trazado que cae sobre ella.
 worksheet-upright = La línea vertical es: { $line }.
@@ -16,9 +17,12 @@ worksheet-up = { $length } hacia arriba
 worksheet-down = { $length } hacia abajo
 worksheet-on_upright = en la línea vertical
 worksheet-on_level = en la línea horizontal
+worksheet-at_origin = en O
 worksheet-point = { $letter }: { $across }, { $above }.
 # $name es el nombre propio del punto.
 worksheet-named_point = { $letter }, { $name }: { $across }, { $above }.
+worksheet-point_at_origin = { $letter }: en O.
+worksheet-named_point_at_origin = { $letter }, { $name }: en O.
 
 # Líneas. $edge es el nombre de una línea; $start y $end, letras de puntos.
 worksheet-rule = { $edge }: trace con la regla { $length } de { $start } a { $end }.

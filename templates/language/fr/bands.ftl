@@ -1,5 +1,6 @@
 # Phrases de kit/sewing/operations/bands.py.
 
+seam_band-catch = Poser { LE($caught) } sur l’endroit, le long { DU($on) }, bords bruts et milieux alignés, et bâtir : la couture le prend entre les deux épaisseurs.
 seam_band-why = La ceinture extérieure est celle qui se voit ; elle est entoilée pour que ni les coutures ni l’usure ne marquent.
 
 band_ends-fold = Plier { LE($pieces) } en deux dans la longueur, endroit contre endroit, bord à bord.
@@ -21,6 +22,7 @@ set_band-match_ring = Les deux sont fermés en anneau : épingler d’abord la 
 set_band-ends_beyond = Faire coïncider milieux, coutures et crans ; { LE($band) } dépasse le bord de { $beyond } { AU($end) }.
 set_band-ends_beyond_raw = Faire coïncider milieux, coutures et crans ; { LE($band) } dépasse le bord de { $beyond } et de sa marge { AU($end) }, de sa seule marge à l’autre bout.
 set_band-ease = Le bord est volontairement plus long de { $ease } en tout : répartir cet embu régulièrement et épingler.
+set_band-pull = Le bord est plus long de { $ease } en tout : épingler les deux ensemble aux quarts et, en cousant, étirer { LE($band) } jusqu’à la longueur du bord, jamais le bord lui-même.
 set_band-sew = Piquer à { $allowance } du bord.
 set_band-trim = Dégrader les marges : recouper celle du vêtement plus court que celle { DU($band) }.
 set_band-clip = Cranter les marges dans les courbes, presque jusqu’aux points.
@@ -29,7 +31,7 @@ set_band-why = Les marges remplissent la pièce montée et y sont enfermées qua
 
 close_band-turn = Replier { LE($edge) } de { $turned } sur l’envers et repasser.
 close_band-pin = Poser le pli par-dessus la couture, juste au-delà des points, et épingler ou bâtir.
-close_band-edgestitch = Surpiquer au ras sur l’endroit, à travers toutes les épaisseurs, en prenant le pli de dessous.
+close_band-edgestitch = Surpiquer au ras du bord sur l’endroit, à travers toutes les épaisseurs, en prenant le pli de dessous.
 close_band-groove = Sur l’endroit, piquer dans le sillon de la couture en prenant le pli de dessous.
 close_band-hand = Coudre le pli sur les points de la couture, à la main, au point coulé.
 close_band-seams = À chaque couture rencontrée, fixer le pli aux marges de dessous par quelques points à la main qui ne traversent pas jusqu’à l’endroit ; entre elles il reste libre.

@@ -11,7 +11,7 @@ booklet-how_to_read = Comment lire les images
 booklet-measure = Prendre les mesures
 booklet-sizes = Choisir sa taille
 booklet-finished = Mesures du vêtement fini
-booklet-cloth_and_notions = Tissu et mercerie
+booklet-cloth_and_notions = Fournitures
 booklet-lays = Plans de coupe
 booklet-pieces = Pièces
 booklet-printing = Imprimer et assembler le patron
@@ -67,7 +67,8 @@ booklet-reading_ticks = Cocher une étape une fois faite ; cet appareil s’en
 
 ## Mesures
 
-booklet-measure_intro = Mesurer sur les sous-vêtements ou un haut fin. Se tenir comme d’habitude, respirer normalement et, si possible, laisser quelqu’un d’autre tenir le mètre ruban : près du corps, jamais serré. Nouer d’abord un ruban étroit autour de la taille ; plusieurs mesures y commencent ou y finissent.
+booklet-measure_intro = Mesurer sur les sous-vêtements ou un haut fin. Se tenir comme d’habitude, respirer normalement et, si possible, laisser quelqu’un d’autre tenir le mètre ruban : près du corps, jamais serré.
+booklet-measure_waist = Nouer d’abord un ruban étroit autour de la taille ; plusieurs mesures y commencent ou y finissent.
 
 ## Tailles et mesures
 
@@ -85,6 +86,7 @@ booklet-estimated = estimation
 booklet-measured = mesure prise
 booklet-estimated_value = { $value }, estimation
 booklet-estimated_note = Estimations d’après la taille la plus proche, non mesurées : { $names }. Les mesurer avant de couper.
+booklet-not_in_figure = (N’est pas dessiné sur la figure.)
 booklet-measurements_of = Mesures : { $name }
 booklet-measurement = Mesure
 booklet-value = Valeur
@@ -175,7 +177,7 @@ booklet-without_paper = Pièces sans papier
 booklet-without_paper_note = Ces pièces sont des rectangles : les tracer à la craie directement sur le tissu, la longueur en droit-fil, et vérifier que les deux diagonales sont égales. Les marges sont comprises ; toutes les distances partent du bord coupé.
 booklet-without_paper_marks = Bords et repères
 booklet-strips_note = Les bandes n’ont pas de pièce de patron : les tracer à la craie directement sur le tissu, en droit-fil. Les marges sont comprises.
-booklet-strips_note_mixed = Les bandes n’ont pas de pièce de papier : les tracer à la craie directement sur le tissu, dans le sens indiqué pour chacune. Les marges sont comprises.
+booklet-strips_note_mixed = Les bandes n’ont pas de pièce de patron : les tracer à la craie directement sur le tissu, dans le sens indiqué pour chacune. Les marges sont comprises.
 booklet-strip_crosswise = en travers du tissu
 booklet-strip_bias = en plein biais
 booklet-strip_square = en un seul biais continu, dans un carré de { $square } cousu en tube avec des coutures de { $seams }
@@ -225,6 +227,7 @@ booklet-licence = Licence
 booklet-made_with = Tracé, vérifié et mis en page à partir d’une seule source. Toutes les images et tous les nombres suivent le tracé.
 booklet-place = { $across }, { $above }
 booklet-named_place = { $name } : { $across }, { $above }
+booklet-named_place_at_origin = { $name } : en O
 booklet-how_to_use_plain = Lire une étape en entier avant de tracer ou de couper. Tracer d’abord sur papier, coudre une fois dans un tissu bon marché, et seulement ensuite couper le bon.
 
 # Renvois entre un essayage dans la couture et le chapitre des essayages ; sur papier la page suit.
@@ -255,6 +258,7 @@ booklet-marking_interface = Couper l’entoilage d’après les mêmes pièces e
 booklet-marking_table = Ce qui est marqué sur chaque pièce
 booklet-notches = Crans
 booklet-marks = Repères
+booklet-marks_on_one = { $half } : { $marks }
 booklet-interfacing = Entoilage
 booklet-notches_on =
     { $kind ->

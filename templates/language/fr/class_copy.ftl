@@ -67,7 +67,7 @@ class_copy-waiting = Ces valeurs ne permettent pas encore de tracer.
 
 # La page de la copie de classe.
 class_copy-title = { $title } – copie de classe
-class_copy-welcome = Déplacer les curseurs : l’image, les nombres et la vérification suivent. Saisir ses propres mesures, essayer les exercices et imprimer le patron à sa taille. Les valeurs de chacun sont gardées pour lui seul.
+class_copy-welcome = Déplacer les curseurs : l’image, les nombres et la vérification suivent. Saisir ses mesures, essayer les exercices et imprimer le patron à sa taille. Chacun garde ses valeurs pour soi.
 class_copy-values = Valeurs
 class_copy-body = Mes propres mesures
 class_copy-exercises = Exercices

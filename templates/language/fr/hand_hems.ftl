@@ -7,8 +7,8 @@ blind_hem-press = Retirer le bâti et repasser seulement le pli, pour que le bor
 blind_hem-why = Cachés entre l’ourlet et le vêtement, les points ne se voient pas ; laissés un peu lâches, ils ne tirent pas.
 
 wide_hem-ease = Passer un fil d’embu tout près du bord brut { DU($edge) } : une fois relevé, le bord est plus long de { $surplus } que l’endroit où il sera cousu.
-wide_hem-tape = Poser l’extra-fort sur l’endroit du bord brut, à cheval sur la moitié de sa largeur, et le piquer au ras.
-wide_hem-tape_eased = Resserrer le bord brut de { $surplus }, poser l’extra-fort sur son endroit, à cheval sur la moitié de sa largeur, et le piquer au ras.
+wide_hem-tape = Poser l’extra-fort sur l’endroit du bord brut, à cheval sur la moitié de sa largeur, et le piquer au ras du bord.
+wide_hem-tape_eased = Resserrer le bord brut de { $surplus }, poser l’extra-fort sur son endroit, à cheval sur la moitié de sa largeur, et le piquer au ras du bord.
 wide_hem-draw = Tirer le fil d’embu jusqu’à ce que l’ourlet soit à plat sur le vêtement, et résorber l’embu à la vapeur.
 wide_hem-hand = Coudre le bord supérieur à la main à points invisibles lâches.
 wide_hem-machine = Coudre le bord supérieur au point d’ourlet invisible de la machine.

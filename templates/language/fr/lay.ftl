@@ -42,8 +42,8 @@ lay-alt_piece = { $count ->
 }
 lay-alt_fold = La pièce { $number }, { $title }, est placée au pli.
 lay-alt_over = { $count ->
-    [one] { $count } pièce de papier est retournée.
-   *[other] { $count } pièces de papier sont retournées.
+    [one] { $count } pièce de patron est retournée.
+   *[other] { $count } pièces de patron sont retournées.
 }
 lay-alt_half = { $count ->
     [one] Le papier d’une pièce est une moitié, retournée autour de sa ligne de pliure pour l’autre.

@@ -59,14 +59,28 @@ page-mend = Comment y remédier ?
 page-mending = Recherche d’un remède…
 page-finished = Mesures finies
 page-cloth = Tissu à acheter
-page-cloth_note = Pour la taille { $size } avec les valeurs de la leçon.
-page-cloth_nearest = Pour la taille { $size }, la plus proche des mesures saisies, avec les valeurs de la leçon.
+page-cloth_note = Pour la taille { $size } avec les valeurs avec lesquelles cette page a été faite.
+page-cloth_nearest = Pour la taille { $size }, la plus proche des mesures saisies, avec les valeurs avec lesquelles cette page a été faite.
 page-exercises = Exercices
 page-hint = Montrer un indice
 page-no_hint = Plus d’indices
 page-about = À propos de cette page
 page-left_out = Cette page n’imprime pas de patron et ne fait pas de plan de coupe. Avec le fichier des mesures, le professeur peut imprimer le patron à la bonne taille.
 page-notices = Mentions et licences
+
+# The reader's own pattern pages, where the page can write them. $size are megabytes, $name is a file.
+page-pages = Mes pages de patron
+page-pages_how = Pages de patron pour la taille, les mesures et les valeurs choisies sur cette page, en PDF à imprimer. La première fois, environ { $size } Mo de plus sont chargés.
+page-pages_paper = Papier
+page-pages_make = Faire mes pages
+page-pages_stop = Arrêter
+page-pages_loading = Chargement de ce qui écrit les pages…
+page-pages_laying = Les pièces sont placées et les pages écrites. Cela peut prendre quelques minutes…
+page-pages_stopped = Arrêté. Aucune page n’a été faite.
+page-pages_done = Vos pages sont prêtes. Imprimez-les sans mise à l’échelle et mesurez le carré test avant de couper.
+page-pages_save = Enregistrer { $name }
+page-pages_not_here = Ce qui écrit les pages n’a pas pu être chargé. Vérifiez la connexion et réessayez, ou envoyez le fichier des mesures au professeur, qui peut imprimer le patron à la bonne taille.
+page-pages_left_out = Cette page ne fait pas de plan de coupe.
 
 # Ce que la leçon refuse. $name et $value sont ce qui lui a été envoyé.
 page-not_asked = la page a demandé quelque chose que cette leçon ne connaît pas.

@@ -39,8 +39,8 @@ paper-on_sheets =
 paper-on_one_sheet = { $pieces } sur une seule planche
 paper-pieces =
     { $count ->
-        [one] { $count } pièce de papier
-       *[other] { $count } pièces de papier
+        [one] { $count } pièce de patron
+       *[other] { $count } pièces de patron
     }
 paper-place = rangée { $row }, colonne { $column }
 paper-glue = coller { $page } ici
@@ -139,7 +139,7 @@ paper-sizes_head_pages = Pages à imprimer
 paper-sizes_plan = Pages pour { $sizes }
 paper-sizes_all = toutes
 paper-sizes_all_line = commune aux tailles
-paper-strips = À couper sans pièce de papier
+paper-strips = À couper sans pièce de patron
 paper-strip_every = { $strip } : { $length } sur { $width } dans toutes les tailles.
 # $sizes est fait de paper-strip_size, séparés par des points-virgules.
 paper-strip_sizes = { $strip } : { $sizes }.

@@ -32,6 +32,14 @@ picture-piece_edges = Bords : { $edges }.
 picture-edge_on_fold = { $edge } au pli
 picture-edge_allowance = { $edge } avec marge de { $allowance }
 picture-piece_marks = Repères : { $marks }.
+# Un repère qui ne vaut que pour une moitié ; $half est l'un des deux messages suivants ; tel qu’écrit sur la pièce.
+picture-mark_on_one = { $mark } : { $half }
+picture-one_of_pair = { SIDE($piece, $side) } seulement
+picture-one_half =
+    { $side ->
+        [left] moitié gauche seulement
+       *[right] moitié droite seulement
+    }
 picture-piece_darts = Pinces : { $darts }.
 picture-piece_pleats = Plis et plis piqués : { $pleats }.
 picture-taking = { $name } prenant { $intake }
@@ -104,6 +112,7 @@ picture-strip_sewn = piquée, l’envers dehors
 picture-strip_hemmed = ourlée
 picture-strip_turned = retournée et repassée
 picture-turn_over = retourner
+picture-floor = sol
 picture-scene_layers = De bas en haut : { $layers }.
 picture-scene_layer =
     { $face ->

@@ -81,4 +81,6 @@ player-shots_ruler = longue règle
 player-shots_set_square = équerre
 player-shots_curve = perroquet ou règle courbe
 player-shots_compasses = compas
+player-shots_lasts = Les mots durent environ { $seconds } s.
+player-shots_short = Montrée { $shown } s, alors que les mots durent environ { $seconds } s : garder l’étape plus longtemps, sinon les sous-titres passent trop vite pour être lus.
 player-film_untimed = Les chapitres et les sous-titres sont écrits dès qu’une étape a un repère.

@@ -102,7 +102,7 @@ proof-loose_piece =
         [one] aucune couture ne relie cette pièce au reste : { $pieces }.
        *[other] aucune couture ne relie ces pièces au reste : { $pieces }.
     }
-proof-loose_piece_do = Ajouter la couture qui l’assemble.
+proof-loose_piece_do = Ajouter la couture qui manque.
 
 # ---- coutures ----
 # $longer et $shorter sont des bords avec leur pièce.
@@ -126,6 +126,8 @@ proof-corner_facing = au bout du bord « { $edge } » (pièce « { $piece 
 proof-corner_facing_do = Tracer la parementure d’après les bords mêmes du vêtement.
 proof-corner_point = là où le bord « { $edge } » (pièce « { $piece } ») rencontre « { $other_edge } » (pièce « { $other_piece } »), au bout de cette couture, la ligne casse de { $degrees } degrés : elle fait une pointe.
 proof-corner_dip = là où le bord « { $edge } » (pièce « { $piece } ») rencontre « { $other_edge } » (pièce « { $other_piece } »), au bout de cette couture, la ligne casse de { $degrees } degrés : elle fait un creux.
+proof-corner_point_halves = là où le bord « { $edge } » (pièce « { $piece } ») rencontre celui de l’autre moitié, au bout de cette couture, la ligne casse de { $degrees } degrés : elle fait une pointe.
+proof-corner_dip_halves = là où le bord « { $edge } » (pièce « { $piece } ») rencontre celui de l’autre moitié, au bout de cette couture, la ligne casse de { $degrees } degrés : elle fait un creux.
 proof-corner_do = Raccorder les deux bords : fermer la couture et tracer par-dessus une ligne régulière ; ou déclarer l’angle s’il est voulu.
 
 # ---- ourlets, parementures et marges repliés ----
@@ -133,6 +135,8 @@ proof-corner_do = Raccorder les deux bords : fermer la couture et tracer par-de
 proof-fold_longer = replié sur { $depth }, le bord « { $edge } » est, à son bord replié, plus long de { $surplus } que la ligne où il se pose ; le pire est à { $at } du début, { $sharp } sur { $window } ({ $share }, et le tissu se résorbe d’environ { $eases }).
 proof-fold_longer_by_far = replié sur { $depth }, le bord « { $edge } » est, à son bord replié, plus long de { $surplus } que la ligne où il se pose ; le pire est à { $at } du début, { $sharp } sur { $window } (plus de { $share }, et le tissu se résorbe d’environ { $eases }).
 proof-fold_shorter = replié sur { $depth }, le bord « { $edge } » est, à son bord replié, plus court de { $surplus } que la ligne où il se pose ; le pire est à { $at } du début, { $sharp } sur { $window } ({ $share }, et le tissu se prête d’environ { $eases }).
+proof-fold_longer_there = replié sur { $depth }, le bord « { $edge } » est, à son bord replié, plus long de { $sharp } sur { $window } que la ligne où il se pose, à { $at } du début ({ $share }, et le tissu se résorbe d’environ { $eases }).
+proof-fold_shorter_there = replié sur { $depth }, le bord « { $edge } » est, à son bord replié, plus court de { $sharp } sur { $window } que la ligne où il se pose, à { $at } du début ({ $share }, et le tissu se prête d’environ { $eases }).
 proof-fold_can_be_eased = Sur toute sa longueur, cela se résorbe, mais pas à ce seul endroit.
 proof-fold_can_be_drawn_out = Sur toute sa longueur, cela s’étire, mais pas à ce seul endroit.
 proof-fold_in_pleats = Il fera des plis.
@@ -160,10 +164,10 @@ proof-never_finished = { $place } : commencé et jamais terminé ; il reste d
 proof-never_finished_do = Écrire { $call } dans cette étape, après le début, ou dans une étape suivante.
 proof-never_turned_out = cette pièce est cousue pour être retournée et ne l’est jamais.
 proof-never_turned_out_do = Ajouter make.turn_out(...).
-proof-never_band_closed = la bande montée le long de « { $place } » n’est jamais refermée sur la couture.
+proof-never_band_closed = la ceinture (ou le poignet, le col) montée le long de « { $place } » n’est jamais refermée sur la couture.
 proof-never_band_closed_do = Ajouter make.close_band(...).
 proof-never_buttoned = aucun bouton pour « { $place } ».
-proof-never_buttoned_do = Ajouter make.buttons(..., holes=...).
+proof-never_buttoned_do = Ajouter make.buttons(..., holes=...). Un lien passe par une ouverture laissée dans une couture : front.leave_open(...).
 proof-never_eyelet_used = aucun cordon ne sort ici : « { $place } ».
 proof-never_eyelet_used_do = Enfiler un cordon : make.thread_cord(...).
 proof-never_threaded = la coulisse de « { $place } » reste vide.
@@ -186,6 +190,8 @@ proof-placeholder_known = Connus ici : { $names }.
 proof-placeholder_none = Il n’y en a pas encore ici.
 proof-notion_missing = il faut pour coudre : { $need } ; la liste de mercerie ne le dit pas.
 proof-notion_missing_do = Ajouter à la mercerie de la leçon : { $need }.
+proof-notion_braces = la liste de mercerie dit « { $notion } », et rien n’y est mis entre les accolades : c’est imprimé tel quel.
+proof-notion_braces_do = Écrire le nombre, ou le laisser de côté : l’étape de couture dit combien couper.
 proof-notion_spare = la liste de mercerie nomme « { $notion } », mais aucune étape de couture ne s’en sert.
 proof-notion_spare_do = L’ôter de la liste, ou ajouter l’étape qui en a besoin.
 proof-notion_count = la couture emploie { $wanted } × { $need }, et la liste de mercerie en compte { $listed }.

@@ -44,7 +44,7 @@ sewing_trouble-no_buttonhole = un bouton est posé sous une boutonnière qui n�
 sewing_trouble-no_buttonhole_do = Faire d’abord les boutonnières : make.buttonholes(...).
 # $size est le bouton, $sizes la plus courte boutonnière.
 sewing_trouble-button_wide = un bouton de { $size } de diamètre ne passe pas dans une boutonnière de { $sizes }.
-sewing_trouble-button_wide_do = Faire la boutonnière aussi longue que le bouton est large, et { $more } de plus.
+sewing_trouble-button_wide_do = Faire la boutonnière aussi longue que le bouton est large, et { $more } de plus. La marquer aussi longue sur le tracé : buttonholes(..., thick=...).
 sewing_trouble-buttonhole_size = « { $place } » est marqué sur { $length }, mais la boutonnière est faite sur { $worked }.
 sewing_trouble-buttonhole_size_do = Marquer et faire la même longueur.
 sewing_trouble-button_slips = un bouton de { $size } de diamètre s’échappe d’une boutonnière de { $sizes }.
@@ -67,7 +67,7 @@ sewing_trouble-slit_off_casing_do = La marquer plus près du pli, ou faire une c
 sewing_trouble-hole_off_channel = « { $place } » ne se trouve pas entre les piqûres de la coulisse, à { $low } et { $high } du bord.
 sewing_trouble-hole_off_channel_do = La déplacer, ou déplacer les piqûres : distance et depth de make.channel.
 sewing_trouble-not_gathered_yet = le bord « { $place } » est plus long de { $share } que celui auquel il est cousu : trop pour être résorbé.
-sewing_trouble-not_gathered_yet_do = Le froncer d’abord : make.gather(..., fit=...).
+sewing_trouble-not_gathered_yet_do = Le froncer d’abord : make.gather(..., fit=...). Si le plus court est extensible et qu’on l’étire en cousant, le dire : Lesson(..., stretch=0.6).
 sewing_trouble-not_eased_yet = le bord « { $place } » est plus long de { $ease } que celui auquel il est cousu, et rien ne le resserre encore.
 sewing_trouble-not_eased_yet_do = Y passer d’abord un fil d’embu : make.ease_stitch(...).
 sewing_trouble-no_casing = il n’y a pas encore de coulisse le long de « { $place } » où passer quoi que ce soit.
@@ -81,6 +81,8 @@ sewing_trouble-elastic_wide = un élastique de { $width } de large ne coulisse p
 sewing_trouble-elastic_wide_do = Prendre un élastique plus étroit, ou faire la coulisse plus profonde.
 sewing_trouble-cord_no_room = un élastique de { $width } de large ne laisse pas de place à un cordon dans une coulisse de { $deep }.
 sewing_trouble-cord_no_room_do = Faire la coulisse plus profonde, ou prendre un élastique plus étroit.
+sewing_trouble-cords_no_room = deux cordons prennent { $cords } et ne coulissent pas librement côte à côte dans une coulisse de { $deep }.
+sewing_trouble-cords_no_room_do = Faire la coulisse plus profonde, ou n’y passer qu’un cordon.
 sewing_trouble-elastic_long = l’élastique mesure { $worn } une fois fermé, mais la coulisse n’a que { $whole } : il ne resserrerait rien.
 sewing_trouble-elastic_long_do = Couper l’élastique plus court que le bord.
 sewing_trouble-strip_not_made_drawn_in = cette bande est enfilée avant d’être confectionnée.
@@ -116,6 +118,8 @@ sewing_trouble-fasteners_apart = « { $place } » est à { $size } du préc�
 sewing_trouble-fasteners_apart_do = Marquer les deux côtés à des distances égales : fermé ainsi, { $amount } goderait entre les deux.
 sewing_trouble-eyelet_late = la coulisse est déjà cousue à « { $place } » : un œillet traverserait ses deux épaisseurs.
 sewing_trouble-eyelet_late_do = Poser les œillets avant de plier la coulisse.
+sewing_trouble-eyelet_in_lining = à « { $place } », deux épaisseurs sont déjà l’une sur l’autre : un œillet les tiendrait ensemble, et aucun cordon ne sortirait entre elles.
+sewing_trouble-eyelet_in_lining_do = Poser les œillets dans l’épaisseur extérieure seule, avant qu’une doublure, une parementure ou un ourlet ne soit dessous.
 sewing_trouble-staystitched_late = le bord « { $place } » est déjà cousu ; la piqûre de soutien tient le bord brut avant qu’il s’étire.
 sewing_trouble-staystitched_late_do = La mettre avant la première couture à cet endroit.
 sewing_trouble-finished_late = le bord brut de « { $place } » est déjà enfermé ; il n’y a plus rien à finir.
@@ -136,6 +140,8 @@ sewing_trouble-rolled_hem_wide_do = Prendre { $most } ou moins, ou faire un ourl
 sewing_trouble-caught_loose = « { $place } » doit être pris dans l’ourlet, mais la pièce n’est pas encore cousue au vêtement.
 sewing_trouble-caught_loose_in_seam = « { $place } » doit être pris dans la couture, mais la pièce n’est pas encore cousue au vêtement.
 sewing_trouble-caught_loose_do = La poser d’abord.
+sewing_trouble-caught_length = « { $place } » mesure { $amount }, et aucun bord de la pièce où il doit être pris n’est aussi long.
+sewing_trouble-caught_length_do = Tracer le bord du col aussi long que le bord du pied de col où il est pris.
 sewing_trouble-not_a_ring_yet = le bord « { $place } » est ourlé en anneau, mais ses extrémités ne sont pas encore cousues ensemble.
 sewing_trouble-not_a_ring_yet_do = Faire d’abord la couture qui le ferme, ou ôter ring=True et l’ourler à plat.
 sewing_trouble-hem_turns = le premier repli est plus profond que le second : il ne tient pas dans l’ourlet.
@@ -155,8 +161,8 @@ sewing_trouble-not_joined_yet = « { $place } » et « { $other } » se 
 sewing_trouble-not_joined_yet_do = Faire d’abord la couture entre elles, ou coudre les deux l’une après l’autre.
 sewing_trouble-gathers_not_taken_up = le bord « { $place } » est froncé, mais la couture n’y prend aucune ampleur.
 sewing_trouble-gathers_not_taken_up_do = Dire dans la couture de combien le bord froncé est plus long (ease=...), ou ôter les fronces.
-sewing_trouble-gathered_to_another_length = le bord « { $place } » est froncé à { $to }, mais le bord auquel il se coud mesure { $size }.
-sewing_trouble-gathered_to_another_length_do = Le froncer à la mesure de ce bord.
+sewing_trouble-gathered_to_another_length = le bord « { $place } » est réduit à { $to }, mais le bord auquel il se coud mesure { $size }.
+sewing_trouble-gathered_to_another_length_do = Le réduire à la mesure de ce bord : fit=... le nomme.
 sewing_trouble-pocket_place_size = la poche mesure { $own } sur ses bords cousus, mais la ligne où elle se pose mesure { $length }.
 sewing_trouble-pocket_place_size_do = Tracer l’emplacement d’après la poche, ou la poche d’après son emplacement.
 sewing_trouble-pocket_turns = le premier repli est plus profond que le second : il ne tient pas dans l’ourlet de la poche.
@@ -305,7 +311,7 @@ sewing_trouble-fold_twice = « { $fold } » : c’est déjà piqué ou pli�
 sewing_trouble-fold_late = « { $fold } » s’ouvre sur le bord « { $edge } », qui est déjà fermé.
 sewing_trouble-fold_late_do = Placer cela avant la première couture, l’ourlet, la parementure ou la bande à cet endroit.
 sewing_trouble-seam_not_gathered = le bord « { $place } » est plus long de { $share } que celui auquel il est cousu : trop pour être résorbé.
-sewing_trouble-seam_not_gathered_do = Le froncer d’abord : make.gather(...).
+sewing_trouble-seam_not_gathered_do = Le froncer d’abord : make.gather(...). Si le plus court est extensible et qu’on l’étire en cousant, le dire : Lesson(..., stretch=0.6).
 sewing_trouble-seam_not_eased = le bord « { $place } » est plus long de { $share } que celui auquel il est cousu : trop pour être réparti aux épingles.
 sewing_trouble-seam_not_eased_do = Y passer d’abord un fil d’embu : make.ease_stitch(...).
 sewing_trouble-drawn_up_late = le bord « { $place } » est déjà cousu : on ne peut plus le resserrer.
@@ -347,7 +353,7 @@ sewing_trouble-half_sewn = une couture croise le bord « { $edge } » avant 
 sewing_trouble-half_sewn_do = Terminer d’abord cette couture : make.finish(...).
 sewing_trouble-not_left_there = { $place } : repris avant d’être commencé, ou deux fois.
 sewing_trouble-not_left_there_do = Faire les piqûres l’une après l’autre, chacune une fois.
-sewing_trouble-closed_twice_do = Ôter l’une des deux opérations, ou ne nommer que la partie encore brute.
+sewing_trouble-closed_twice_do = Ôter l’une des deux opérations, ou ne nommer que la partie encore brute, comme front.side.before(front.slit).
 # $amount est une longueur, $step le titre d’une étape de couture.
 sewing_trouble-closed_twice_sewn = { $amount } du bord « { $edge } » : déjà cousu.
 sewing_trouble-closed_twice_sewn_by = { $amount } du bord « { $edge } » : déjà cousu à l’étape « { $step } ».

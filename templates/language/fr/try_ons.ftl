@@ -1,6 +1,7 @@
 # Phrases de kit/sewing/operations/try_ons.py.
 
 try_on-wear = Essayer, sur l’envers ou sur l’endroit, avec les chaussures et les sous-vêtements qui se porteront avec.
+try_on-wear_head = Essayer sur la tête, sur l’envers ou sur l’endroit.
 try_on-mark = Marquer { LE($places) } avec des épingles ou à la craie.
 try_on-note = { $note }
 try_on-found = À l’essayage du premier vêtement, voici ce qui est apparu : { $note } Le patron est déjà corrigé.

@@ -47,6 +47,7 @@ wear-wrap_small_do = Les croiser de { $amount } de plus.
 wear-belt_short = la ceinture ({ $strip }) mesure { $long } ; un tour fait { $around } et le reste ne suffit pas à un nœud.
 wear-belt_short_do = La couper plus longue de { $amount }.
 wear-strap_small = la bride ({ $strip }) et le bord entre ses bouts font un tour de { $has }, et une tête de { $head } doit passer.
+wear-strap_small_nobody = la bride ({ $strip }) et le bord entre ses bouts font un tour de { $has }. Les pièces ne suivent les mesures de personne ; la tête d’une femme adulte, { $head } en moyenne, ne passe pas.
 wear-strap_small_do = Couper la bride plus longue de { $amount }.
 
 # ---- porté et en mouvement ----
@@ -72,6 +73,8 @@ wear-button_bust = le bouton le plus proche de la ligne de poitrine en est à { 
 wear-button_bust_do = Placer un bouton à hauteur de poitrine, { $height } au-dessus de la taille, et répartir les autres à partir de là.
 wear-arm_raised = de la taille, par le côté et le dessous de la manche, il mesure { $has }, le corps { $need } : un bras levé le fait remonter de { $up }.
 wear-arm_raised_do = Remonter le dessous de bras du corsage et de la manche, ou faire la tête plus basse et la manche plus large, jusqu’à gagner { $amount } sur ces deux longueurs.
+wear-cut_on = de la taille, par le côté et le dessous de bras, jusqu’au bout de la manche, il mesure { $has }, le corps bras à l’horizontale { $need }. Le bras monte de { $angle } degrés avant que l’ourlet bouge, 90 est l’horizontale ; levé jusque-là, il remonte l’ourlet de { $up }.
+wear-cut_on_do = Faire rejoindre le côté plus haut par le dessous de manche, ou donner moins de pente à la manche, jusqu’à gagner { $amount } sur les deux longueurs ensemble.
 wear-cap_ease = la tête de manche est plus longue que l’emmanchure de { $ease } ; dans ce tissu, on peut résorber { $most } au plus sans faire de plis.
 wear-cap_ease_do = Tracer la tête { $amount } plus courte, ou la froncer en manche ballon.
 wear-armhole_low = une emmanchure sans manche finit { $has } sous l’aisselle et découvre le côté ; l’usage est de { $most } au plus.

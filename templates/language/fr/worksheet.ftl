@@ -3,6 +3,7 @@
 
 worksheet-start = Le patron de base
 worksheet-how = Les points se mesurent depuis O, où se croisent deux lignes d’équerre : d’abord le long de la ligne horizontale, puis d’équerre avec elle. Les courbes se relèvent à partir de leur corde, la ligne droite qui joint deux points : porter les distances le long de la corde, les écarts d’équerre avec elle, et tracer une seule courbe régulière par les marques.
+worksheet-alike = { $pieces } : toutes pareilles
 worksheet-origin = Sur le papier, tracer à la règle une ligne verticale et une ligne horizontale d’équerre avec elle. Elles se croisent en O.
 # $line nomme une ligne du tracé qui s’y trouve.
 worksheet-upright = Ligne verticale : { $line }.
@@ -15,8 +16,11 @@ worksheet-up = { $length } vers le haut
 worksheet-down = { $length } vers le bas
 worksheet-on_upright = sur la verticale
 worksheet-on_level = sur l’horizontale
+worksheet-at_origin = en O
 worksheet-point = { $letter } : { $across }, { $above }.
 worksheet-named_point = { $letter }, { $name } : { $across }, { $above }.
+worksheet-point_at_origin = { $letter } : en O.
+worksheet-named_point_at_origin = { $letter }, { $name } : en O.
 
 # Les lignes. $start et $end sont des lettres de points.
 worksheet-rule = { $edge } : tracer à la règle de { $start } à { $end }, { $length }.
