@@ -74,7 +74,7 @@ class Notebook:
 
     def _said(self, said: ConsoleMessage) -> None:
         if said.type == "error":
-            self.troubles.append(said.text)
+            self.troubles.append(f"{said.text} ({said.location.get('url', '')})")
 
     def close(self) -> None:
         """Close the notebook, saved or not; JupyterLab stays open for the next one."""

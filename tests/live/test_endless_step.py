@@ -22,9 +22,9 @@ STEP = """
 def flare_it(front, flare):
     "Flare it by {flare}."
     if flare > 60 * cm:
-        Path("at work").touch()
         with open("begun", "a") as begun:
             begun.write(f"{float(flare):.0f} ")
+        Path("at work").touch()  # last: whoever waits for it interrupts at once, and reads what was begun
     while flare > 60 * cm:
         pass
 """
