@@ -2,16 +2,23 @@
 
     python .ci/check.py                   all parts
     python .ci/check.py browser types     these parts
+    python .ci/check.py --once            no file of tests gets a second try
 
 The parts stand in two rows that run side by side: the long one of all tests without a browser, and beside it those that
 use one core only, or mostly wait, as pages in a browser do. What a part prints is shown as it comes, its name before
 each line, and kept in out/checks/<part>.log. At the end stands what failed, what each part took, and on the last line
 how many checks passed. A part is added by a line in `PARTS`.
+
+What needs a kernel, a browser or a server may run out of time where the machine is busy with something else. Files of
+tests in which something failed are therefore run once more, whole and alone, when all else has ended. What fails again
+has failed. What passes then is named at the end: it is a fault still, of the kit or of the test, that only a busy
+machine shows. `--once` takes the second try away; so the figures in DEVELOPERS.md are made.
 """
 
 from __future__ import annotations
 
 import os
+import re
 import signal
 import subprocess
 import sys
@@ -31,6 +38,8 @@ NOTEBOOKS = tuple(sorted(str(path.relative_to(ROOT)) for path in (ROOT / "exampl
 CORES = len(os.sched_getaffinity(0)) if hasattr(os, "sched_getaffinity") else os.cpu_count() or 1
 # Whole files in the order that tests/conftest.py puts them in. One process more than there are cores: a test that waits
 # for a server, a kernel or a build that is killed leaves its core to another.
+AGAIN_AT_MOST = 8
+"""Files with failures; where there are more, the machine is not what ails them."""
 EVERY_CORE = ("-n", str(CORES + 1), "--dist", "loadfile", "--no-loadscope-reorder")
 
 
@@ -44,6 +53,7 @@ class Part:
     command: tuple[str, ...]
     counted: bool = True
     row: int = 0
+    again: bool = False
 
 
 PARTS = (
@@ -61,12 +71,14 @@ PARTS = (
         "tests",
         "everything without a browser",
         (*PYTEST, *NO_NOTEBOOKS, "-q", "--ignore=tests/browser", *EVERY_CORE, "--durations=15"),
+        again=True,
     ),
     Part(
         "browser",
         "JupyterLab, lessons' pages, classes and booklets in Chromium",
         (*PYTEST, *NO_NOTEBOOKS, "-v", "tests/browser"),
         row=1,
+        again=True,
     ),
 )
 
@@ -83,6 +95,13 @@ class Outcome:
     failed: int = 0
     skipped: int = 0
     named: list[str] = field(default_factory=list)
+    passed_alone: list[str] = field(default_factory=list)
+
+    @property
+    def files(self) -> list[str]:
+        """The files of tests in which something failed."""
+        found = (re.match(r"(?:FAILED|ERROR) ([^\s:]+\.py)", line) for line in self.named)
+        return sorted({each[1] for each in found if each})
 
 
 def environment() -> dict[str, str]:
@@ -140,6 +159,22 @@ def run(part: Part) -> Outcome:
     return outcome
 
 
+def try_again(outcome: Outcome) -> None:
+    """Run the files in which something failed once more, alone. Where all of them pass, the part has passed."""
+    files = outcome.files
+    if outcome.status != 1 or not outcome.part.again or not 0 < len(files) <= AGAIN_AT_MOST:
+        return
+    say(f"== {outcome.part.name}: once more, alone: {' '.join(files)}")
+    second = run(Part(f"{outcome.part.name}-again", "what failed", (*PYTEST, *NO_NOTEBOOKS, "-v", *files)))
+    outcome.clock, outcome.work = outcome.clock + second.clock, outcome.work + second.work
+    if second.status != 0:
+        outcome.named += [f"alone: {line}" for line in second.named]
+        return
+    outcome.passed_alone = outcome.named
+    outcome.named = []
+    outcome.status, outcome.passed, outcome.failed = 0, outcome.passed + outcome.failed, 0
+
+
 def count(outcome: Outcome, report: Path) -> None:
     """Read how many tests there were; a part that ended without a report, or badly without naming a test, is one that
     failed."""
@@ -187,6 +222,8 @@ def stop(*_: object) -> None:
 
 
 def main(names: list[str]) -> int:
+    once = "--once" in names
+    names = [name for name in names if name != "--once"]
     known = [part.name for part in PARTS]
     if strange := [name for name in names if name not in known]:
         print(f"There is no part {', '.join(strange)}. Parts: {', '.join(known)}.", file=sys.stderr)
@@ -204,6 +241,8 @@ def main(names: list[str]) -> int:
     for thread in threads:
         while thread.is_alive():  # in pieces, so that Ctrl+C is heard
             thread.join(0.5)
+    for outcome in () if once else outcomes:
+        try_again(outcome)
     return summary(sorted(outcomes, key=lambda one: chosen.index(one.part)), len(chosen), time.monotonic() - began)
 
 
@@ -214,6 +253,10 @@ def summary(outcomes: list[Outcome], wanted: int, clock: float) -> int:
     for one in bad:
         print(f"== {one.part.name} failed ({ending(one.status)}): out/checks/{one.part.name}.log")
         print("".join(f"   {line}\n" for line in one.named), end="")
+    for one in outcomes:
+        if one.passed_alone:
+            print(f"== {one.part.name}: failed while all ran, passed alone; out/checks/{one.part.name}.log")
+            print("".join(f"   {line}\n" for line in one.passed_alone), end="")
     print(f"== {'part':<11}{'outcome':<9}{'clock':>7}{'work':>7}{'passed':>8}{'failed':>8}{'skipped':>9}")
     for one in outcomes:
         well = "passed" if one.status == 0 else "FAILED"

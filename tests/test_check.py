@@ -63,6 +63,69 @@ def test_all_is_well(check: ModuleType, monkeypatch: pytest.MonkeyPatch, capsys:
     assert capsys.readouterr().out.splitlines()[-2:] == ["Every part passed.", "2 passed, 0 failed, 0 skipped"]
 
 
+BUSY = """
+from pathlib import Path
+
+def test_before(): pass
+
+def test_fails_the_first_time():
+    tried = Path(__file__).with_name("tried")
+    first = not tried.exists()
+    tried.touch()
+    assert not first
+"""
+
+
+def tried_again(check: ModuleType, monkeypatch: pytest.MonkeyPatch, tmp_path: Path, *names: str) -> int:
+    (tmp_path / "test_busy.py").write_text(BUSY)
+    parts = [
+        check.Part(name, "a file of tests", (*check.PYTEST, "-q", "-rfE", *files), again=True)
+        for name, files in {"busy": ("test_busy.py", "test_passes.py"), "broken": ("test_broken.py",)}.items()
+    ]
+    parts.append(check.Part("fails", "never tried again", (*check.PYTEST, "-q", "-rfE", "test_fails.py")))
+    monkeypatch.setattr(check, "PARTS", tuple(parts))
+    return int(check.main(list(names)))
+
+
+def test_a_file_with_a_failure_is_run_once_more_alone(
+    check: ModuleType, monkeypatch: pytest.MonkeyPatch, tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    """The part passes then, and what failed before is named all the same; the whole file runs, and no other."""
+    assert tried_again(check, monkeypatch, tmp_path, "busy") == 0
+    said = capsys.readouterr().out
+    assert "== busy: once more, alone: test_busy.py\n" in said
+    assert re.search(
+        r"^== busy: failed while all ran, passed alone.*\n   FAILED test_busy.py::test_fails_the", said, re.M
+    )
+    assert re.search(r"^   busy +passed .* 3 +0 +0$", said, re.M)
+    assert said.splitlines()[-2:] == ["Every part passed.", "3 passed, 0 failed, 0 skipped"]
+
+
+def test_what_fails_again_has_failed(
+    check: ModuleType, monkeypatch: pytest.MonkeyPatch, tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    assert tried_again(check, monkeypatch, tmp_path) == 1
+    said = capsys.readouterr().out
+    assert "fails: once more" not in said and "broken: once more, alone: test_broken.py" not in said
+    assert said.splitlines()[-2:] == ["Failed: broken, fails", "4 passed, 2 failed, 0 skipped"]
+
+
+def test_without_a_second_try(
+    check: ModuleType, monkeypatch: pytest.MonkeyPatch, tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    assert tried_again(check, monkeypatch, tmp_path, "--once", "busy") == 1
+    assert capsys.readouterr().out.splitlines()[-2:] == ["Failed: busy", "2 passed, 1 failed, 0 skipped"]
+
+
+def test_many_files_that_fail_are_not_tried_again(check: ModuleType) -> None:
+    """Then it is no busy machine."""
+    named = [f"FAILED tests/test_{number}.py::test_it[a b.py] - assert" for number in range(check.AGAIN_AT_MOST + 1)]
+    outcome = check.Outcome(check.PARTS[-1], status=1, failed=len(named), named=named)
+    assert outcome.files[0] == "tests/test_0.py" and len(outcome.files) == len(named)
+    check.try_again(outcome)
+    assert outcome.status == 1 and outcome.named == named
+
+
 def test_a_part_that_is_ended_from_outside_says_so(
     check: ModuleType, monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]
 ) -> None:
