@@ -27,6 +27,7 @@ from kit.errors import KitError
 from kit.language import say
 from kit.lesson.lesson import Lesson
 from kit.live import fragments
+from kit.live.own_hand import OwnHand
 from kit.live.speech import in_words_of
 from kit.picture.figure import measuring_figure
 from kit.units import System, both, parse, show
@@ -57,7 +58,7 @@ class BodyForm(widgets.VBox):
         self.boxes: dict[str, widgets.Text] = {}
         self.hints: dict[str, widgets.HTML] = {}
         self.known: dict[str, Measurement] = {**MEASUREMENTS, **{one.name: one for one in lesson.sizes.own}}
-        self._busy = False
+        self._own_hand = OwnHand()
         self._build()
         super().__init__([self._head, self.message, self._middle, self.advice])
         self.add_class("lessonkit-body-form")
@@ -135,7 +136,7 @@ class BodyForm(widgets.VBox):
         """`act`, with whatever goes wrong told in words."""
 
         def guarded(change: Any) -> None:
-            if self._busy:
+            if self._own_hand:
                 return
             with in_words_of(self.lesson):
                 try:
@@ -225,17 +226,10 @@ class BodyForm(widgets.VBox):
                 unit = "in" if system == "inch" else "cm"
                 try:
                     parse(f"{text} {unit}")
-                    self._put(box, f"{text} {unit}")
+                    self._own_hand.put(box, value=f"{text} {unit}")
                 except KitError:
                     pass  # told beside the box
         self._read()
-
-    def _put(self, part: Any, value: Any) -> None:
-        self._busy = True
-        try:
-            part.value = value
-        finally:
-            self._busy = False
 
     def _entered(self) -> Body:
         self._read()
@@ -283,7 +277,7 @@ class BodyForm(widgets.VBox):
     def _load(self) -> None:
         path = self._path()
         body, units = load_body(path, self.lesson.sizes), units_of(path)
-        self._put(self.units, units)
+        self._own_hand.put(self.units, value=units)
         self._fill(body)
         self._arrange()
         self._read()
@@ -298,13 +292,13 @@ class BodyForm(widgets.VBox):
         path = Path(os.path.expanduser(name))
         if path.suffix.lower() != ".toml":
             path = path.with_name(path.name + ".toml")
-            self._put(self.file, str(path))
+            self._own_hand.put(self.file, value=str(path))
         return path
 
     def _fill(self, body: Body) -> None:
         """Put the measured values of `body` into the boxes."""
         system: System = self.units.value
         texts = {m.name: m.typed or show(m.value, system) for m in body.measures if not m.estimated}
-        self._put(self.who, body.name)
+        self._own_hand.put(self.who, value=body.name)
         for name, box in self.boxes.items():
-            self._put(box, texts.get(name, ""))
+            self._own_hand.put(box, value=texts.get(name, ""))

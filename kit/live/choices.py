@@ -12,6 +12,7 @@ from kit.language import say
 from kit.lesson.lesson import Lesson
 from kit.lesson.presets import same_values
 from kit.live.beside import beside
+from kit.live.own_hand import OwnHand
 
 _OWN_BODY = "\0own"
 _NONE, _DEFAULT, _OPENED = "", "\0default", "\0opened"
@@ -36,7 +37,7 @@ class Choices:
         self.lesson = lesson
         self._body = lesson.body
         self._changed = changed
-        self._busy = False
+        self._own_hand = OwnHand()
         self._build()
         self._hear(viewed, guarded)
         self._wrap = {"flex_flow": "row wrap", "align_items": "center"}
@@ -90,7 +91,7 @@ class Choices:
     def _hear(self, viewed: Callable[[], None], guarded: Callable[[Callable[[], None]], Callable[[Any], None]]) -> None:
         def unless_busy(act: Callable[[], None]) -> Callable[[Any], None]:
             hears = guarded(act)
-            return lambda change: None if self._busy else hears(change)
+            return lambda change: None if self._own_hand else hears(change)
 
         self.size.observe(unless_busy(self._sized), "value")
         self.units.observe(unless_busy(self._turned), "value")
@@ -99,14 +100,6 @@ class Choices:
         self.reset.on_click(guarded(self._put_back))
         self.undo.on_click(guarded(lambda: self._step(self.lesson.undo)))
         self.redo.on_click(guarded(lambda: self._step(self.lesson.redo)))
-
-    def _set(self, part: Any, **traits: Any) -> None:
-        self._busy = True
-        try:
-            for name, value in traits.items():
-                setattr(part, name, value)
-        finally:
-            self._busy = False
 
     # ---- what people do -----------------------------------------------------------------------------------
 
@@ -159,12 +152,12 @@ class Choices:
         views.append((say("panel.view_worn"), ("flat", "worn")))
         if list(self.view.options) != views:
             kept = self.view.value
-            self._set(self.view, options=views)
-            self._set(self.view, value=kept if kept in [v for _, v in views] else DRAFT)
+            self._own_hand.put(self.view, options=views)
+            self._own_hand.put(self.view, value=kept if kept in [v for _, v in views] else DRAFT)
         presets = [(say(f"panel.preset_{key[1:] or 'none'}"), key) for key in (_NONE, _DEFAULT, _OPENED)]
         presets += [(preset.title, preset.title) for preset in self.lesson.presets]
         if list(self.preset.options) != presets:
-            self._set(self.preset, options=presets)
+            self._own_hand.put(self.preset, options=presets)
 
     def show(self) -> None:
         """Size, units, preset and what can be undone as the lesson has them, whoever changed them."""
@@ -177,16 +170,16 @@ class Choices:
         if self._body.name not in names:
             options.append((say("panel.own_measurements", name=self._body.name), _OWN_BODY))
         if list(self.size.options) != options:
-            self._set(self.size, options=options)
+            self._own_hand.put(self.size, options=options)
         self.size.layout.display = "" if lesson.measures else "none"  # a bag has one size
         chosen = _OWN_BODY if own else lesson.body.name
         if self.size.value != chosen:
-            self._set(self.size, value=chosen)
+            self._own_hand.put(self.size, value=chosen)
         if self.units.value != lesson.units:
-            self._set(self.units, value=lesson.units)
+            self._own_hand.put(self.units, value=lesson.units)
         standing = self._standing()
         if self.preset.value != standing:
-            self._set(self.preset, value=standing)
+            self._own_hand.put(self.preset, value=standing)
         left = self.left_by_last_session
         said = say("panel.fresh" if left else "panel.reset")
         if self.reset.description != said:

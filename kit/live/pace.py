@@ -37,13 +37,15 @@ def running_loop() -> asyncio.AbstractEventLoop | None:
 
 
 class Latest:
-    """Calls `work` once for all the moves that have arrived."""
+    """Calls `work` once for all the moves that have arrived; never twice at a time, though moves may arrive in two
+    threads, each with a loop (what is drawn last would be what was begun last, but not what was asked for last)."""
 
     def __init__(self, work: Callable[[], None]) -> None:
         self._work = work
         self._quiet = 0
         self._since = 0.0
-        self._waiting = False
+        self._lock = threading.Lock()
+        self._waiting = self._working = self._again = False
 
     def ask(self) -> None:
         """A move has arrived."""
@@ -51,20 +53,34 @@ class Latest:
         if loop is None:
             self._work()
             return
-        self._quiet = _QUIET_TURNS
-        if not self._waiting:
+        with self._lock:
+            self._quiet = _QUIET_TURNS
+            if self._waiting:
+                return
             self._waiting = True
             self._since = time.monotonic()
-            loop.call_soon(self._turn, loop)
+        loop.call_soon(self._turn, loop)
 
     def _turn(self, loop: asyncio.AbstractEventLoop) -> None:
         self._quiet -= 1
         if self._quiet > 0 and time.monotonic() - self._since < _LONGEST_WAIT:
             loop.call_soon(self._turn, loop)
             return
-        self._waiting = False
-        with acting(following=True):
-            self._work()
+        with self._lock:
+            self._waiting = False
+            self._again = self._working  # then whoever works does it once more
+            if self._again:
+                return
+            self._working = True
+        try:
+            with acting(following=True):
+                self._work()
+        finally:
+            with self._lock:
+                self._working, again = False, self._again
+                self._again = False
+            if again:
+                self.ask()
 
 
 class Settled:

@@ -14,6 +14,7 @@ from kit.errors import KitError
 from kit.language import language, say, speaking
 from kit.lesson.parameter import Parameter
 from kit.lesson.scale import Scale
+from kit.live.own_hand import OwnHand
 from kit.units import System
 from kit.wording.lists import two_sentences
 
@@ -106,7 +107,7 @@ class ParameterRow:
         self._refused = refused
         self._value = value
         self._own: float | None = None
-        self._writing = False
+        self._own_hand = OwnHand()
         self._language = language()
         self._before = ""
         self._follows = ""
@@ -238,16 +239,12 @@ class ParameterRow:
 
     def _write(self) -> None:
         scale = self._tracks[self._system].scale
-        self._writing = True
-        try:
-            self.box.value = scale.text(self._value)
-            other = escape(scale.other(self._value))
-            if self._before:
-                before = f"<div>{escape(self._before)}</div>"
-                other = f'<div style="font-size:11.5px;line-height:13px;white-space:nowrap">{other}{before}</div>'
-            self.other.value = other
-        finally:
-            self._writing = False
+        self._own_hand.put(self.box, value=scale.text(self._value))
+        other = escape(scale.other(self._value))
+        if self._before:
+            before = f"<div>{escape(self._before)}</div>"
+            other = f'<div style="font-size:11.5px;line-height:13px;white-space:nowrap">{other}{before}</div>'
+        self.other.value = other
 
     def _slid(self, track: _Track, change: Any) -> None:
         if track.scale.same(change.new, track.stands):
@@ -264,7 +261,7 @@ class ParameterRow:
 
     def _read(self, change: Any) -> None:
         scale = self._tracks[self._system].scale
-        if self._writing or change.new == scale.text(self._value):
+        if self._own_hand or change.new == scale.text(self._value):
             return
         try:
             value = scale.read(change.new)

@@ -7,6 +7,7 @@ booklet; a line is offered that writes it into a cell.
 
 from __future__ import annotations
 
+import threading
 from collections.abc import Callable, Iterator
 from html import escape
 from typing import Any
@@ -20,6 +21,7 @@ from kit.lesson.lesson import Lesson
 from kit.lesson.parameter import Parameter
 from kit.lesson.pattern import Pattern
 from kit.live.beside import beside
+from kit.live.own_hand import OwnHand
 from kit.live.pace import Settled
 from kit.live.speech import spoken
 from kit.picture.drawing import Drawing
@@ -47,7 +49,9 @@ class TriedOn:
         self._looked: tuple[Any, int] | None = None
         self._settled: Callable[[Drawing], None] | None = None
         self._measuring = Settled(self._measure, _MEASURE_AFTER)
-        self._busy = self._compares = False
+        self._compares = False
+        self._own_hand = OwnHand()
+        self._naming = threading.RLock()  # the box and the button may be answered in two threads
         self._build(guarded)
         self.show()
 
@@ -107,9 +111,13 @@ class TriedOn:
 
     def show(self) -> None:
         """The parts as the lesson has them: nothing, a fitting that goes on, or those kept."""
+        with self._naming:
+            self._show()
+
+    def _show(self) -> None:
         begun = self.lesson.sitting.begun
         if begun is not None and not self.open.value:
-            self._put(self.open, value=True)
+            self._own_hand.put(self.open, value=True)
         is_open = bool(self.open.value)
         _display(self.widget, is_open)
         _display(self._idle, begun is None)
@@ -158,8 +166,8 @@ class TriedOn:
             options.append((said, number))
         if list(self.kept.options) != options:
             chosen = self.kept.value
-            self._put(self.kept, options=options)
-            self._put(self.kept, value=chosen if any(number == chosen for _, number in options) else -1)
+            self._own_hand.put(self.kept, options=options)
+            self._own_hand.put(self.kept, value=chosen if any(number == chosen for _, number in options) else -1)
         _display(self.kept, len(options) > 1)
         _display(self.back, self.chosen is not None)
 
@@ -176,38 +184,31 @@ class TriedOn:
             f'white-space:pre-wrap;user-select:all;max-width:900px">{escape(line)}</pre>'
         )
 
-    def _put(self, part: Any, **traits: Any) -> None:
-        self._busy = True
-        try:
-            for name, value in traits.items():
-                setattr(part, name, value)
-        finally:
-            self._busy = False
-
     # ---- what people do -----------------------------------------------------------------------------------
 
     @spoken
     def _opened(self, _: object) -> None:
-        if self._busy:
+        if self._own_hand:
             return
         if not self.open.value:
-            self._put(self.kept, value=-1)
+            self._own_hand.put(self.kept, value=-1)
         self.show()  # a fitting that goes on keeps it open
         self._redraw()
 
     @spoken
     def _chosen(self, _: object) -> None:
-        if not self._busy:
+        if not self._own_hand:
             self._looked = None
             self.show()
             self._redraw()
 
     def _begin(self) -> None:
-        self.lesson.begin_fitting(self.name.value or self._offered())
+        with self._naming:
+            self.lesson.begin_fitting(self.name.value or self._offered())
         beside(self.lesson).history.seal()
-        self._put(self.why, value="")
-        self._put(self.kept, value=-1)
-        self._put(self.piece, value=_MOST)
+        self._own_hand.put(self.why, value="")
+        self._own_hand.put(self.kept, value=-1)
+        self._own_hand.put(self.piece, value=_MOST)
         self.show()
         self._redraw()
 
@@ -218,16 +219,21 @@ class TriedOn:
     @spoken
     def _named(self, _: object) -> None:
         """A name that comes after the button was typed before it: the page holds it back while the kernel works."""
-        begun, title = self.lesson.sitting.begun, self.name.value.strip()
-        if not self._busy and begun is not None and title and not self.moved():
-            self.lesson.begin_fitting(title)
+        title = self.name.value.strip()
+        if self._own_hand or not title:
+            return
+        with self._naming:
+            late = self.lesson.sitting.begun is not None and not self.moved()
+            if late:
+                self.lesson.begin_fitting(title)
+        if late:
             self.show()
 
     def _keep(self) -> None:
         self.lesson.keep_fitting(self.why.value.strip())
-        self._put(self.name, value="")
+        self._own_hand.put(self.name, value="")
         self._show_kept()
-        self._put(self.kept, value=len(self.lesson.fittings) - 1)
+        self._own_hand.put(self.kept, value=len(self.lesson.fittings) - 1)
         self.show()
         self._redraw()
 
@@ -235,7 +241,7 @@ class TriedOn:
         beside(self.lesson).history.seal()
         self.lesson.drop_fitting()
         beside(self.lesson).history.seal()
-        self._put(self.name, value="")
+        self._own_hand.put(self.name, value="")
         self.show()
         self._redraw()
 
@@ -245,7 +251,7 @@ class TriedOn:
             beside(self.lesson).history.seal()
             self.lesson.take_back(self.kept.value)
             beside(self.lesson).history.seal()
-            self._put(self.kept, value=-1)
+            self._own_hand.put(self.kept, value=-1)
         self.show()
         self._redraw()
 
@@ -268,7 +274,7 @@ class TriedOn:
         pieces = [(piece.title, piece.name) for piece in pattern.pieces]
         options = [(say("panel.tryon_most"), _MOST), *pieces]
         if list(self.piece.options) != options:
-            self._put(self.piece, options=options)
+            self._own_hand.put(self.piece, options=options)
         self._pattern, self._settled = pattern, settled
         name = self.piece.value or most_moved(before, pattern)
         if not name:
@@ -293,7 +299,7 @@ class TriedOn:
                 self._looked = (stands, self.kept.value)
             elif self._looked != (stands, self.kept.value):  # a value was moved: the draft is looked at again
                 self._looked = None
-                self._put(self.kept, value=-1)
+                self._own_hand.put(self.kept, value=-1)
                 self.show()
                 return None
             earlier = {**values, **{name: value for name, value in fitting.before.items() if name in values}}
