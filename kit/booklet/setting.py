@@ -124,7 +124,7 @@ class Setter:
         """A row of pictures that grow so, drawn in `room`, each with so much `around` it."""
         narrows = self.form.narrows
         return tuple(
-            Tall(room.height / PX, growth.at(room.width) / PX, around, growth.text / PX, narrows) for growth in growths
+            Tall(room.height / PX, growth.at(room.width) / PX, around, growth.over / PX, narrows) for growth in growths
         )
 
     def _most(self, growth: Growth, room: PictureRoom, share: float) -> float:

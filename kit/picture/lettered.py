@@ -54,6 +54,10 @@ _HEAD = 6.5
 _NEAR = 3.4  # CSS px that a dimension's text stands off its line at most; 1 mm of print is 3.8
 _LEAST_SHARE = 0.4  # of the width for the lines, whatever their texts ask for
 _MOST_LIST = 0.45  # of the width for a list beside the lines
+_EACH_TEXT = 0.28
+"""em of a picture's height that go to each text, about: a row of the list where it is the third in it, or room at the
+lines' side that they cannot have (measured on the drafting steps of three lessons at five heights)."""
+_OVER_AT_MOST = 0.5  # of a picture's height
 _WORTH = 0.95  # a list stands beside the lines where they are larger so: of mm per px
 
 
@@ -111,7 +115,9 @@ def lettered(
 
 
 class Growth(NamedTuple):
-    """How high a picture is with some width, in CSS px: its lines grow, its `text` does not.
+    """How high a picture is with some width, in CSS px: its lines grow, its `text` does not. Where its height is given
+    instead and its width left free, about `over` px of that height are not its lines: the texts above and below them,
+    the list of those that stand nowhere else, and what lines give up to the texts at their sides.
 
     >>> Growth(10.0, 0.5).at(200.0)
     110.0
@@ -119,6 +125,7 @@ class Growth(NamedTuple):
 
     text: float
     share: float
+    over: float = 0.0
 
     def at(self, width: float) -> float:
         return self.text + self.share * width
@@ -228,7 +235,7 @@ class _Letterer:
         return (x0 - left * share, y0, x1 + right * share, y1)
 
     def growth(self) -> Growth:
-        width, _ = self.room
+        width, height = self.room
         assert width is not None
         x0, y0, x1, y1 = self.drawn
         share = (y1 - y0) / max(x1 - x0, 1e-6)
@@ -242,7 +249,12 @@ class _Letterer:
         found = width * (y1 - y0) / (x1 - x0)
         # Texts that are in each other's way will need a little more, which is much for a flat picture.
         more = MARGIN if found < width * 0.3 else 0.0
-        return Growth(found + more - share * width, share)
+        over = again[1] + again[3] + _EACH_TEXT * self._moving() * self.theme.texts["small"].size
+        return Growth(found + more - share * width, share, min(over, _OVER_AT_MOST * min(found, height or found)))
+
+    def _moving(self) -> int:
+        """How many texts look for a place."""
+        return sum(isinstance(item, Label | Dimension) and not _stands(item) for item in self.drawing.items)
 
     def _first_edges(self) -> list[float]:
         """What texts need at every side, as seen at the scale of the lines alone, each where it would stand best."""

@@ -1,15 +1,22 @@
-"""A step of many moves is drawn over the whole page, so that its lines do not shrink to a stamp among their texts."""
+"""A step's lines do not shrink to a stamp among their texts: one of many moves is drawn over the whole page, and pages
+are not filled at the cost of lines."""
 
 from __future__ import annotations
 
 import pytest
+from markupsafe import Markup
 
 from kit import Lesson, blank_paper, cm, mm, read_chart
 from kit.booklet.forms import FORMS
+from kit.booklet.paging import spread_over_pages
+from kit.booklet.pictures import Inks
+from kit.booklet.setting import Setter
 from kit.booklet.step_shown import drafted
 from kit.lesson.pattern import Pattern
 from kit.picture.lettered import drawn_box, lettered
+from kit.picture.theme import THEME
 from kit.prose.worksheet import letters_of, worksheet
+from tests.lesson_words import example_lessons
 
 
 def tabard(once: bool) -> Pattern:
@@ -59,3 +66,38 @@ def test_a_step_of_many_moves_goes_across_the_page(once: bool) -> None:
     made = lettered(shown.sketch.draw(room), room.width, room.height)
     _, low, _, high = drawn_box(made.drawing)
     assert (high - low) / (made.bounds[3] - made.bounds[1]) > 0.75  # beside its text it was 0.4 of the height
+
+
+@pytest.mark.parametrize("name", ["slack_water_trousers", "harbour_jacket"])
+def test_a_full_page_is_not_bought_with_the_lines_of_its_pictures(name: str) -> None:
+    """What shares a page gets smaller for it. Texts do not, so in the frame of a tall, narrow piece the lines got far
+    smaller than the frame: legs of 50 mm came out 19 mm tall, in a frame of 0.6 of its height."""
+    pattern, form = example_lessons()[name].work(), FORMS["a4"]
+    setter = Setter(
+        pattern,
+        form,
+        Inks.of(THEME, form),
+        lambda text, values, where: Markup(text),
+        lambda text, attached: Markup(text),
+        Markup,
+        lambda key: (),
+        lambda key: (),
+    )
+    planned = [setter.draft(record, number) for number, record in enumerate(pattern.steps, 1)]
+    units = [unit for each in planned for unit in each.units]
+    placings = spread_over_pages(units, form.depth, form.depth - setter.part_head("Drafting"))
+
+    def lines_of(index: int, share: float) -> float:
+        """How tall the lines of a step's picture are, as drawn (CSS px)."""
+        shown = drafted(pattern.steps[index], pattern, form, setter._letters.get(pattern.steps[index].key), "p")
+        room = shown.sketch.room.times(share)
+        made = lettered(shown.sketch.draw(room), round(room.width), round(room.height), setter.inks.theme)
+        _, low, _, high = drawn_box(made.drawing)
+        return (high - low) / made.unit
+
+    shares = {
+        pattern.steps[index].title: lines_of(index, placing.share) / lines_of(index, 1.0)
+        for index, placing in enumerate(placings)
+        if placing.share < 1.0
+    }
+    assert min(shares.values(), default=1.0) > 0.55, shares
