@@ -25,6 +25,8 @@ LEASH = 0.5
 """Seconds that a draft nobody's cell asks for may take just after an *Interrupt*: moves of the slider that were on
 their way when it was pressed ask for more of what was just stopped."""
 _ON_ITS_WAY = 1.5  # seconds after an Interrupt
+_WAY_BACK = 1.0  # seconds a draft may take on the way back from there, at least
+_AS_LONG = 5.0  # times as long as the last that came to its end
 _clock = time.monotonic
 
 Asked = tuple[tuple[Entry, ...], Body, Mapping[str, float]]
@@ -56,8 +58,19 @@ class _Halt:
         return self.asked[2] == dict(asked[2]) and self.begins(asked) and self.asked[1] == asked[1]
 
 
+@dataclass(eq=False)
+class _Took:
+    """`entries` were drafted in `seconds`, the last time they came to their end."""
+
+    entries: tuple[Entry, ...]
+    seconds: float
+
+
 _HALTS: list[_Halt] = []
 _INTERRUPTED = [-math.inf]
+_PRESSED: list[tuple[Entry, ...]] = []
+"""Steps that were at work when *Interrupt* was pressed, until a draft with them that somebody sees comes to its end."""
+_TOOK: list[_Took] = []
 
 
 def halt(
@@ -79,6 +92,8 @@ def halt(
         _forget(next((each for each in _HALTS if each.tried), _HALTS[0]))
     if limit == math.inf and pressed:
         _INTERRUPTED[0] = _clock()
+        _PRESSED.append(entries[:upto])
+        del _PRESSED[:-_KEPT]
 
 
 def halted(asked: Asked, seconds: float, *, follows: bool) -> KitError | None:
@@ -94,11 +109,16 @@ def halted(asked: Asked, seconds: float, *, follows: bool) -> KitError | None:
     return None
 
 
-def ended(asked: Asked, took: float) -> None:
-    """A draft of `asked` came to its end after `took` seconds: what was told of it before holds no more."""
+def ended(asked: Asked, took: float, *, seen: bool = True) -> None:
+    """A draft of `asked` came to its end after `took` seconds: what was told of it before holds no more. `seen`: it is
+    to be shown, and no try of a search."""
     for each in tuple(_HALTS):
         if took <= each.limit and each.same(asked):
             _forget(each)
+    entries = asked[0]
+    _TOOK[:] = [_Took(entries, took), *(each for each in _TOOK if each.entries != entries)][:_KEPT]
+    if seen and _PRESSED:
+        _PRESSED[:] = [steps for steps in _PRESSED if entries[: len(steps)] != steps]
 
 
 def _forget(each: _Halt) -> None:
@@ -114,6 +134,19 @@ def entries_before(asked: Asked) -> int:
 def leashed() -> bool:
     """Whether somebody has just pressed *Interrupt*."""
     return _clock() - _INTERRUPTED[0] < _ON_ITS_WAY
+
+
+def leash(asked: Asked) -> float:
+    """Seconds that a draft of `asked` may take which a view follows by itself. After an *Interrupt* the slider is
+    pulled back over more values at which the same step does not end, and none of them is to want an *Interrupt* of its
+    own: until a draft of these steps comes to its end, each has a few times as long as they took before. Without end
+    where nothing was interrupted, or nothing is known of these steps."""
+    if leashed():
+        return LEASH
+    entries = asked[0]
+    if not any(entries[: len(steps)] == steps for steps in _PRESSED):
+        return math.inf
+    return next((max(_WAY_BACK, _AS_LONG * each.seconds) for each in _TOOK if each.entries == entries), math.inf)
 
 
 def moved_on(now: Callable[[], Asked]) -> None:

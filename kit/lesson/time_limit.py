@@ -26,7 +26,7 @@ from typing import Any
 from kit.body.body import Body
 from kit.diagnostic import message, number
 from kit.errors import KitError
-from kit.lesson.halted import LEASH, ended, halt, halted, leashed
+from kit.lesson.halted import ended, halt, halted, leash
 from kit.lesson.own_code import line_at
 from kit.lesson.steps import Entry
 from kit.lesson.where import here
@@ -168,8 +168,8 @@ def within(seconds: float, entries: tuple[Entry, ...], body: Body, values: Mappi
     hearing = _Hearing()
     if (known := halted(asked, seconds, follows=hearing.follows)) is not None:
         raise known
-    hurried = hearing.follows and hearing.asked and leashed() and seconds > LEASH
-    watch = Watch(LEASH if hurried else seconds, interrupted=hurried, asked=hearing.asked)
+    held = leash(asked) if hearing.follows and hearing.asked else seconds
+    watch = Watch(min(held, seconds), interrupted=held < seconds, asked=hearing.asked)
     token = _WATCH.set(watch)
     try:
         guard = _Guard(watch, hearing)
@@ -178,7 +178,7 @@ def within(seconds: float, entries: tuple[Entry, ...], body: Body, values: Mappi
         finally:
             watch.over = True
             guard.take_down()
-        ended(asked, watch.took)
+        ended(asked, watch.took, seen=watch.asked)
     except _Cut as cut:
         refusal = watch.refusal(cut)
         if watch.interrupted:

@@ -53,24 +53,43 @@ def test_the_panel_shows_the_draft(lesson: Notebook, out_folder: Path) -> None:
     lesson.page.screenshot(path=out_folder / "lab-panel.png")
 
 
+# Where the code of a step's cell, its words and its picture stand (top and bottom, CSS px), and the notebook's window.
+PARTS = """(cell) => {
+  const at = (e) => { const b = e?.getBoundingClientRect(); return b && b.height > 0 ? [b.top, b.bottom] : null };
+  const words = [...cell.querySelectorAll(".jp-OutputArea-output p")].filter((e) => e.textContent.trim());
+  const picture = cell.querySelector(".jp-OutputArea-output svg");
+  return { window: at(cell.closest(".jp-WindowedPanel-outer")), code: at(cell.querySelector(".cm-content")),
+    lines: cell.querySelectorAll(".cm-line").length, title: cell.querySelector(".cm-content").textContent,
+    words: words.length ? [at(words[0])?.[0], at(words.at(-1))?.[1]] : null, picture: at(picture),
+    drawn: picture?.querySelectorAll("path").length ?? 0 };
+}"""
+
+
 def test_code_sentence_and_picture_of_a_step_fit_one_view(lesson: Notebook, out_folder: Path) -> None:
-    """Each drafting step on a screen of 1920 x 1080, beside JupyterLab's own bars."""
+    """Each drafting step on a screen of 1920 x 1080, beside JupyterLab's own bars: all of its cell at once."""
     page = lesson.page
     before = page.viewport_size
     assert before is not None
     page.set_viewport_size({"width": 1920, "height": 1080})
-    painted(page, 4)
-    room = page.locator(".jp-WindowedPanel-outer").bounding_box()
-    assert room is not None
     cells = page.locator(".jp-CodeCell").filter(has=page.locator(".jp-InputArea-editor", has_text="@lesson.step("))
-    assert cells.count() >= 5
-    highs = cells.evaluate_all("all => all.map(e => e.getBoundingClientRect().height)")
-    titles = cells.evaluate_all("all => all.map(e => e.textContent.match(/step[(].([^'\"]*)/)?.[1] ?? '')")
-    assert len(set(titles)) == len(titles), titles
-    assert {title: high for title, high in zip(titles, highs, strict=True) if high > room["height"]} == {}
-    cells.nth(1).scroll_into_view_if_needed()
-    painted(page, 2)
-    page.screenshot(path=out_folder / "lab-step-1920.png")
+    steps = cells.count()
+    assert steps >= 5
+    outside = {}
+    for number in range(steps):
+        cell = cells.nth(number)
+        cell.evaluate("e => e.scrollIntoView({block: 'center'})")
+        cell.locator(".jp-OutputArea-output svg").first.wait_for()
+        painted(page, 4)
+        parts = cell.evaluate(PARTS)
+        assert parts["code"] and parts["words"] and parts["picture"], parts
+        assert parts["lines"] >= 3 and parts["drawn"] >= 3, parts
+        top, bottom = parts["window"]
+        ends = {name: parts[name] for name in ("code", "words", "picture")}
+        if any(high < top or low > bottom for high, low in ends.values()):
+            outside[parts["title"][:60]] = ends | {"window": parts["window"]}
+        if number in (0, 1, steps - 1):
+            page.screenshot(path=out_folder / f"lab-step-{number}-1920.png")
+    assert outside == {}
     page.set_viewport_size(before)
     lesson.panel.scroll_into_view_if_needed()
     painted(page, 2)

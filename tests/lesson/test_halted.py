@@ -30,6 +30,8 @@ BEGUN: list[float] = []
 def fresh(monkeypatch: pytest.MonkeyPatch) -> Iterator[None]:
     monkeypatch.setattr(halted, "_HALTS", [])
     monkeypatch.setattr(halted, "_INTERRUPTED", [-1e9])
+    monkeypatch.setattr(halted, "_PRESSED", [])
+    monkeypatch.setattr(halted, "_TOOK", [])
     BEGUN.clear()
     with by_the_clock():
         yield
@@ -262,3 +264,53 @@ def test_a_search_that_is_stopped_at_many_values_does_not_push_out_what_was_inte
     with between_messages():
         refused(made.work)
     assert BEGUN == []
+
+
+def long_after(now: list[float], monkeypatch: pytest.MonkeyPatch) -> None:
+    """The half second just after an *Interrupt* is over."""
+    monkeypatch.setattr(halted, "_clock", lambda: now[0])
+    now[0] += 60
+
+
+def test_on_the_way_back_no_value_wants_an_interrupt_of_its_own(monkeypatch: pytest.MonkeyPatch) -> None:
+    """The slider is pulled back long after *Interrupt*, over values at which the step does not end either."""
+    made, now = lesson(600.0), [time.monotonic()]
+    with between_messages():
+        assert made.work().steps
+    interrupted(made)
+    long_after(now, monkeypatch)
+    with between_messages():
+        for flare in (71, 66):
+            made.change(flare=flare * cm)
+            assert "interrupted" in refused(made.work)
+        made.change(flare=50 * cm)
+        assert made.work().steps
+    assert BEGUN[-2:] == [710.0, 660.0]
+    # A draft came to its end: the next that does not has its own time again, as it was asked for anew.
+    made.change(flare=80 * cm)
+    with between_messages(), interrupt_once():
+        begun = time.monotonic()
+        refused(made.work)
+    assert BEGUN[-1] == 800.0 and time.monotonic() - begun < 60
+
+
+def test_what_takes_long_as_a_rule_has_as_long_on_the_way_back(monkeypatch: pytest.MonkeyPatch) -> None:
+    made, now = lesson(600.0), [time.monotonic()]
+    asked = made._asked()
+    halted.ended(asked, 4.0)
+    interrupted(made)
+    long_after(now, monkeypatch)
+    assert halted.leash(made._asked()) == 20.0
+    halted.ended(asked, 0.01, seen=False)  # a search that found a value: nobody has seen it
+    assert halted.leash(made._asked()) == 1.0
+    halted.ended(asked, 0.01)
+    assert halted.leash(made._asked()) == float("inf")
+
+
+def test_a_step_that_was_written_anew_has_its_own_time(monkeypatch: pytest.MonkeyPatch) -> None:
+    made, now = lesson(600.0), [time.monotonic()]
+    halted.ended(made._asked(), 0.01)
+    interrupted(made)
+    long_after(now, monkeypatch)
+    assert halted.leash(made._asked()) < 600
+    assert halted.leash(lesson()._asked()) == float("inf")
