@@ -69,7 +69,7 @@ def cut_mark(scene: Scene, placed: list[PlacedLayer], pattern: Pattern, extent: 
     found: list[Row | Thing] = [thing for thing in scene.things if thing.kind in ("binding", "tower") and thing.of]
     found += [row for row in scene.rows if row.ink == "new" and row.line is not None]
     row = found[0] if found else None  # across what is sewn on, else across its row
-    run = row.run if row is not None else scene.focus
+    run = row.run if row is not None else scene.cut or scene.focus
     p = find(placed, run, None) if run is not None else None
     if run is None or p is None:
         return []

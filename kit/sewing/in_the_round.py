@@ -63,7 +63,7 @@ def in_the_round(pattern: Cut, lying: Lying, operation: Operation, scene: Scene)
     """The scene as seen in the round, where its pieces are rings by now that do not lie flat beside one another and the
     work goes all round; else the scene as it is."""
     focus, layers = scene.focus, scene.layers
-    if focus is None or scene.things or scene.arrows or scene.strip or not 1 <= len(layers) <= 2:
+    if focus is None or scene.things or scene.arrows and _own(operation, focus) or scene.strip or not 1 <= len(layers) <= 2:
         return scene
     if any(_otherwise(layer) for layer in layers) or not _all_round(pattern, operation, focus):
         return scene
@@ -95,12 +95,20 @@ def _otherwise(layer: Layer) -> bool:
 
 
 def _all_round(pattern: Cut, operation: Operation, focus: Run) -> bool:
-    """Whether an operation works along all of the focus's edges, on each half."""
+    """Whether an operation works along all of the focus's edges, on each half. What it does not sew itself, as a seam
+    that is rolled to the edge, it shows whole."""
+    if not _own(operation, focus):
+        return focus.start is None and focus.end is None
     halves: set[Side] = set()
     for run in operation.runs():
         if run.piece == focus.piece and set(run.edges) == set(focus.edges) and run.start is None and run.end is None:
             halves |= set(sides_of(pattern, run))
     return halves == set(pattern.piece(focus.piece).sides)
+
+
+def _own(operation: Operation, focus: Run) -> bool:
+    """Whether an operation works at the edges of the focus itself."""
+    return any(run.piece == focus.piece and set(run.edges) & set(focus.edges) for run in operation.runs())
 
 
 def _ring(pattern: Cut, lying: Lying, run: Run) -> _Ring | None:

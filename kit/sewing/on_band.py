@@ -259,7 +259,8 @@ def _hanging(
         nearer_end = abs(station.end - at) < abs(station.start - at)
         at_end = nearer_end if len(free) != 1 else "end" in free
         focus = replace(on, start=size - _SHOWN, end=size) if at_end else replace(on, start=0.0, end=_SHOWN)
-    return replace(scene, layers=(below, above), focus=focus)
+    ends = scene.focus is not None and scene.focus.piece == piece.name and _across(pattern, scene.focus, own)
+    return replace(scene, layers=(below, above), focus=focus, cut=scene.focus if ends else None)
 
 
 def _is_shut(pattern: Cut, lying: Lying, piece: Piece, inner: str) -> bool:
@@ -281,13 +282,16 @@ def _where(pattern: Cut, scene: Scene, own: Path) -> float:
     if spots := _spots(scene, own):
         return spots[0]
     for run in (scene.focus, *(row.run for row in scene.rows)):
-        if run is None:
-            continue
-        path = path_of(pattern, run)
-        reach = [(p - own.start).dot(way) for p in (path.start, path.end)]
-        if abs(reach[0] - reach[1]) < own.length * 0.3:
-            return sum(reach) / 2
+        if run is not None and _across(pattern, run, own):
+            path = path_of(pattern, run)
+            return sum((p - own.start).dot(way) for p in (path.start, path.end)) / 2
     return own.length
+
+
+def _across(pattern: Cut, run: Run, own: Path) -> bool:
+    """Whether a run goes across the band, as its ends do, and not along it."""
+    path = path_of(pattern, run)
+    return abs((path.end - path.start).dot((own.end - own.start).unit())) < own.length * 0.3
 
 
 def _spots(scene: Scene, own: Path) -> list[float]:

@@ -23,10 +23,12 @@ def in_cloth(pattern: Cut, scene: Scene) -> Section | None:
 
 def right_sides(scene: Scene) -> tuple[int, ...]:
     """+1 for each ply of the scene's section whose right side lies left of its course, -1 for one on the right; ()
-    where the layers of the scene do not tell it. A section is cut as it is looked at, what is nearest on top: so the
+    where neither a ply nor the layers of the scene tell it. A section is cut as it is looked at, what is nearest on top: so the
     cloth that goes on into the garment has on top the face that its layer shows."""
     if scene.section is None:
         return ()
+    if any(ply.right for ply in scene.section.plies):
+        return tuple(ply.right for ply in scene.section.plies)
     plies = [ply for ply in scene.section.plies if ply.stuff in ("main", "facing", "lining")]
     layers = [layer for layer in scene.layers if layer.stuff != "interfacing" and not layer.ring]
     if len(plies) != len(layers) or len(plies) != len(scene.section.plies) or not all(map(_going_on, plies)):

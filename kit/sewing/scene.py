@@ -163,12 +163,15 @@ class Row:
 class Ply:
     """One cloth of a cross-section: its `stuff` and its course as a polyline (x along, y up, in units of cloth
     thickness; level runs lie on the cloth, upright ones are folds). `raw` says whether its first and its last end
-    are cut edges; the other ends go on into the garment. `name` tells plies of one stuff apart ("front")."""
+    are cut edges; the other ends go on into the garment. `name` tells plies of one stuff apart ("front"). `right` is the
+    side of its course on which its right side lies, +1 left and -1 right, where that follows from the seam itself (0:
+    from how the cloth lies in the scene)."""
 
     stuff: str
     path: tuple[tuple[float, float], ...]
     raw: tuple[bool, bool] = (False, False)
     name: str = ""
+    right: int = 0
 
     @property
     def runs(self) -> tuple[tuple[float, float, float], ...]:
@@ -279,7 +282,8 @@ class Scene:
     laid open beside it, although it will lie inside. With `worn` the garment is seen as it is tried on; what is
     shown `once` is left out where an operation of the same step was alike. `sewn` is the garment as it is at that
     moment (None: nobody has asked). `faces` tells on which side of its course (+1 left, -1 right) each ply of the
-    section has its right side, 0 where it is not told."""
+    section has its right side, 0 where it is not told. The section is cut across the run `cut` where that is not the
+    focus."""
 
     layers: tuple[Layer, ...]
     rows: tuple[Row, ...] = ()
@@ -299,5 +303,6 @@ class Scene:
     beside: bool = False
     worn: bool = False
     once: bool = False
+    cut: Run | None = None
     sewn: State | None = field(default=None, repr=False, compare=False)
     faces: tuple[int, ...] = field(default=(), repr=False, compare=False)

@@ -20,7 +20,7 @@ from kit.lesson.pattern import Pattern
 from kit.picture.drawing import Dot, Drawing, Fill, Label, Stroke
 from kit.picture.lettered import WrittenText, lettered
 from kit.picture.locator import SPOT, garment_so_far
-from kit.picture.scene_signs import TURN
+from kit.picture.scene_signs import CUT, TURN
 from kit.picture.sewing import scene_drawing, staged
 from kit.picture.strip_alone import BECOMES
 from kit.picture.tried_on import FLOOR, RISE
@@ -130,6 +130,31 @@ def test_a_section_takes_the_column_and_its_caption_stays_in_it(worked: dict[str
                     under = max(b[3] for b in plies) < drawing.window[1]
                     assert under or min(b[0] for b in plies) > drawing.window[2], operation.kind
                     assert x0 - 0.1 <= min(b[0] for b in plies) and max(b[2] for b in plies) <= x1 + 0.1
+
+
+def test_what_is_turned_out_shows_its_seam_rolled_to_the_edge(worked: dict[str, Pattern]) -> None:
+    """Where it is pressed so: in the section the row lies in the fold of both cloths, whose right sides are outside, and
+    the section is cut across that seam, not across the opening (common practice, no source)."""
+    seen = 0
+    for pattern in worked.values():
+        for operation in of_kind(pattern, "turn_out"):
+            opened, rolled = shown_scenes(pattern, operation)
+            assert opened.focus is not None and rolled.section is not None
+            (row,) = rolled.section.stitches
+            folds = [max(x for x, _ in ply.path) for ply in rolled.section.plies]
+            assert all(0.0 <= fold - row[0] <= 1.0 for fold in folds)
+            assert [side for _, side in tops(rolled)] == [-1, 1]  # the lower one's below, the upper one's above
+            across = rolled.cut or rolled.focus
+            assert across is not None and across not in (opened.focus, *operation.runs())
+            drawing = scene_drawing(rolled, pattern)
+            marks = [box(item) for item in strokes(drawing, "symbol", name=CUT)]
+            tips = [item.curves[0].start for item in strokes(drawing, "press")]
+            x0, y0 = min(b[0] for b in marks), min(b[1] for b in marks)
+            x1, y1 = max(b[2] for b in marks), max(b[3] for b in marks)
+            line = shapely.LineString([(p.x, p.y) for p in tips])
+            assert line.distance(shapely.box(x0, y0, x1, y1)) < 1.0
+            seen += 1
+    assert seen > 1
 
 
 PLIES = ("ply_main", "ply_facing", "ply_interfacing", "ply_strip", "ply_lining")

@@ -55,6 +55,7 @@ SECTIONS: dict[str, partial[Section]] = {
     "band closed": partial(bands.band_closed),
     "band closed by hand": partial(bands.band_closed, stitched=False),
     "turned out": partial(bands.turned_out),
+    "rolled out": partial(bands.rolled_out),
     "band end": partial(bands.band_end),
     "gap closed": partial(bands.gap_closed),
     "sleeve set": partial(bands.sleeve_set),

@@ -165,15 +165,30 @@ class TurnOut(Operation):
         return ()
 
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
-        """What is turned, seen at its opening: a gap in a seam stands open, both its allowances folded in."""
+        """What is turned, seen at its opening: a gap in a seam stands open, both its allowances folded in. Then, where
+        it is pressed, a seam of it rolled to the edge."""
         run = shown(pattern, self.through[0])
-        scene = laid(run, arrows=((run, "out"),), section=shapes.turned_out())
-        if not self._in_a_seam(pattern, run):
+        scene = laid(run, arrows=((run, "out"),))
+        if self._in_a_seam(pattern, run):
+            deep = max(pattern.piece(run.piece).edge(name).allowance or 0.0 for name in run.edges)
+            layers = tuple(replace(layer, back=((run, deep),)) for layer in scene.layers)
+            hole = Thing("gap", run, path_of(pattern, run), run_length(pattern, run) * _OPEN)
+            scene = replace(scene, layers=layers, things=(hole,), section=shapes.turned_out())
+        rolled = self._rolled(pattern) if self.press == "edge" else None
+        if rolled is None:
             return (scene,)
-        deep = max(pattern.piece(run.piece).edge(name).allowance or 0.0 for name in run.edges)
-        layers = tuple(replace(layer, back=((run, deep),)) for layer in scene.layers)
-        hole = Thing("gap", run, path_of(pattern, run), run_length(pattern, run) * _OPEN)
-        return (replace(scene, layers=layers, things=(hole,)),)
+        return scene, laid(rolled, arrows=((rolled, "out"),), section=shapes.rolled_out())
+
+    def _rolled(self, pattern: Cut) -> Run | None:
+        """The seam that is rolled to the edge: the last that was sewn for this turning."""
+        found: Run | None = None
+        for record in getattr(pattern, "sewing", ()):
+            for made in record.operations:
+                if made == self:
+                    return found
+                if made.effect(pattern).inside_out and (of := [r for r in made.runs() if r.piece in self.pieces]):
+                    found = shown(pattern, of[0])
+        return found
 
     def _in_a_seam(self, pattern: Cut, run: Run) -> bool:
         """Whether a run is a gap: the same edge is sewn to another piece beside it."""

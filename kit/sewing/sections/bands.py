@@ -38,9 +38,14 @@ def band_closed(stitched: bool = True) -> Section:
 
 def turned_out() -> Section:
     """Two pieces seamed and turned: both allowances lie between them."""
-    upper = Ply("main", ((-10.0, 4.2), (0.0, 4.2), (0.0, 2.8), (-5.0, 2.8)), _END, "outer")
-    under = Ply("facing", ((-10.0, 0.0), (0.0, 0.0), (0.0, 1.4), (-4.0, 1.4)), _END, "inner")
+    upper = Ply("main", ((-10.0, 4.2), (0.0, 4.2), (0.0, 2.8), (-5.0, 2.8)), _END, "outer", 1)
+    under = Ply("facing", ((-10.0, 0.0), (0.0, 0.0), (0.0, 1.4), (-4.0, 1.4)), _END, "inner", -1)
     return Section((under, upper))
+
+
+def rolled_out() -> Section:
+    """Two pieces seamed, turned and pressed: the seam lies in the very edge, both allowances between the pieces."""
+    return Section(turned_out().plies, ((-0.5, 0.7, 3.5),))
 
 
 def band_end() -> Section:
@@ -51,9 +56,7 @@ def band_end() -> Section:
 
 def gap_closed() -> Section:
     """A gap whose edges are turned in, closed by hand through the two folds."""
-    upper = Ply("main", ((-10.0, 4.2), (0.0, 4.2), (0.0, 2.8), (-5.0, 2.8)), _END, "outer")
-    under = Ply("facing", ((-10.0, 0.0), (0.0, 0.0), (0.0, 1.4), (-4.0, 1.4)), _END, "inner")
-    return Section((under, upper), ((-0.3, 0.7, 3.5),))
+    return Section(turned_out().plies, ((-0.3, 0.7, 3.5),))
 
 
 def sleeve_set(pressed: str = "") -> Section:
