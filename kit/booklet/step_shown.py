@@ -23,7 +23,7 @@ from kit.picture.svg_pen import bounds_of
 from kit.placeholder import names
 from kit.prose import scene_alt, sentences, step_alt, whys
 from kit.prose.step_measures import place_said
-from kit.sewing.in_work import shown_scenes
+from kit.sewing.in_work import pictured_before, shown_scenes
 
 _CROWDED = 30
 """Texts and numbers from which on the lines of a picture beside its text shrink to a stamp among them (an apron with 28
@@ -73,6 +73,8 @@ def sewn(record: SewRecord, number: int, pattern: Pattern, form: Form, name: str
     sketches = []
     for i, scene in enumerate(stages):
         caption = "" if single else say("booklet.stage", number=i + 1, count=len(stages))
+        if i + 1 == len(stages) and pictured_before(pattern, operation):
+            caption = " – ".join(filter(None, (caption, say("booklet.rest_pictured"))))
         drawn = _in_room(staged(scene, pattern, system), form)
         sketches.append(UninkedPicture(drawn, f"{name}-{i}", room, caption, scene_alt(pattern, scene, system)))
     text = "" if record.words == "instead" else " ".join(sentences(pattern, operation, system))

@@ -21,6 +21,8 @@ from kit.sewing.spans import path_of
 _PINS = 5
 _APART = 0.06  # of the picture from pin to pin at least
 _STIFF = ("buttonhole", *SIGNS)  # worked or sewn on a spot
+BODKIN = "bodkin"
+"""The name of what is pushed through a tunnel."""
 _TEETH = 0.12  # of a zip's width from its middle to the edge of its teeth
 
 
@@ -63,6 +65,8 @@ def thing_items(thing: Thing, placed: list[PlacedLayer], pattern: Pattern) -> li
         return [*ground, *(Stroke(curves, "symbol", closed=closed, name=name) for curves, closed in shapes)]
     if thing.kind == "caught":
         return [Stroke(_band(line, thing.width), "hidden", closed=True, name=name)]
+    if thing.kind == "threaded":
+        return _threaded(line, thing.width, name)
     if thing.kind == "tie":
         ring = _band(line, thing.width)
         return [Fill(ring, "strip", thing.of), Stroke(ring, "edge", closed=True, name=name)]
@@ -96,6 +100,20 @@ def thing_items(thing: Thing, placed: list[PlacedLayer], pattern: Pattern) -> li
     if thing.kind == "elastic":
         items += [Stroke((tick,), "symbol") for tick in _ticks(line, thing.width * 0.8, 6.0)]
     return items
+
+
+def _threaded(line: Path, width: float, name: str) -> list[Item]:
+    """What lies in a tunnel, seen through the cloth, and the bodkin that is pushed ahead of it to the line's end."""
+    ends = max(line.length - 1.2 * width, 0.4 * line.length)
+    cloth, eye, point = line.between(0.0, ends), line.at(max(ends - 0.5 * width, 0.0)), line.end
+    side, way = line.end_tangent.left() * (width * 0.14), line.end_tangent * (width * 0.35)
+    bodkin = polyline([eye + side, point - way + side, point, point - way - side, eye - side, eye + side])
+    return [
+        Stroke(_band(cloth, width), "hidden", closed=True, name=name),
+        *(Stroke((tick,), "hidden") for tick in _ticks(cloth, width * 0.7, 9.0)),
+        Fill(bodkin, "paper", BODKIN),
+        Stroke(bodkin, "symbol", closed=True, name=BODKIN),
+    ]
 
 
 def _straight(p: PlacedLayer, thing: Thing) -> Path:

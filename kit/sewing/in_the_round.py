@@ -63,7 +63,9 @@ def in_the_round(pattern: Cut, lying: Lying, operation: Operation, scene: Scene)
     """The scene as seen in the round, where its pieces are rings by now that do not lie flat beside one another and the
     work goes all round; else the scene as it is."""
     focus, layers = scene.focus, scene.layers
-    if focus is None or scene.things or scene.arrows and _own(operation, focus) or scene.strip or not 1 <= len(layers) <= 2:
+    if focus is None or scene.things or scene.strip or not 1 <= len(layers) <= 2:
+        return scene
+    if scene.arrows and _own(operation, focus):
         return scene
     if any(_otherwise(layer) for layer in layers) or not _all_round(pattern, operation, focus):
         return scene

@@ -79,6 +79,11 @@ def shown_scenes(pattern: Cut, operation: Operation) -> tuple[Scene, ...]:
     return tuple(found)
 
 
+def pictured_before(pattern: Cut, operation: Operation) -> bool:
+    """Whether pictures of an operation are left out, as they would be those of one before it in its step."""
+    return alike_before(pattern, operation) and any(scene.once for scene in operation.scenes(pattern))
+
+
 def _after(pattern: Cut, operation: Operation, before: Lying) -> State:
     """The garment when the first row of an operation is sewn: what its later pictures show."""
     try:

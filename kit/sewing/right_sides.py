@@ -23,8 +23,8 @@ def in_cloth(pattern: Cut, scene: Scene) -> Section | None:
 
 def right_sides(scene: Scene) -> tuple[int, ...]:
     """+1 for each ply of the scene's section whose right side lies left of its course, -1 for one on the right; ()
-    where neither a ply nor the layers of the scene tell it. A section is cut as it is looked at, what is nearest on top: so the
-    cloth that goes on into the garment has on top the face that its layer shows."""
+    where neither a ply nor the layers of the scene tell it. A section is cut as it is looked at, the nearest on top: so
+    the cloth that goes on into the garment has on top the face that its layer shows."""
     if scene.section is None:
         return ()
     if any(ply.right for ply in scene.section.plies):

@@ -32,6 +32,7 @@ ThingKind = Literal[
     "tower",
     "elastic",
     "cord",
+    "threaded",
     "binding",
     "clips",
     "wedges",
@@ -163,9 +164,9 @@ class Row:
 class Ply:
     """One cloth of a cross-section: its `stuff` and its course as a polyline (x along, y up, in units of cloth
     thickness; level runs lie on the cloth, upright ones are folds). `raw` says whether its first and its last end
-    are cut edges; the other ends go on into the garment. `name` tells plies of one stuff apart ("front"). `right` is the
-    side of its course on which its right side lies, +1 left and -1 right, where that follows from the seam itself (0:
-    from how the cloth lies in the scene)."""
+    are cut edges; the other ends go on into the garment. `name` tells plies of one stuff apart ("front"). `right` is
+    the side of its course on which its right side lies, +1 left and -1 right, where that follows from the seam itself
+    (0: from how the cloth lies in the scene)."""
 
     stuff: str
     path: tuple[tuple[float, float], ...]
@@ -229,10 +230,10 @@ class Section:
 class Thing:
     """Something sewn on that is no cut piece: zip (or one tape of an open one, on the outer side of `line`), button, a
     line to cut along, a placket's tower, hook and eye or bar, the halves of a snap, buttonhole, eyelet, elastic, cord,
-    binding, a strip's end caught under the layer, a tie or strap that is seen, of the strip `of`; a gap that is open to
-    turn through; or cut away: clips and wedges in an allowance, `apart` mm from each other. It lies along `line` (draft
-    coordinates of `run.piece`), or at its start where it has no length, `width` mm across. `ink` is old for clips that
-    an earlier picture has shown."""
+    what is threaded into a tunnel, a bodkin ahead of it; binding, a strip's end caught under the layer, a tie or strap
+    that is seen, of the strip `of`; a gap that is open to turn through; or cut away: clips and wedges in an allowance,
+    `apart` mm from each other. It lies along `line` (draft coordinates of `run.piece`), or at its start where it has no
+    length, `width` mm across. `ink` is old for clips that an earlier picture has shown."""
 
     kind: ThingKind
     run: Run

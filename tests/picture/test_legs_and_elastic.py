@@ -18,7 +18,9 @@ from kit.picture.chains import crossings
 from kit.picture.drawing import Stroke
 from kit.picture.flat import laid_flat
 from kit.picture.locator import garment_so_far
+from kit.picture.sewing import scene_drawing
 from kit.sewing.before import state_before
+from kit.sewing.in_work import shown_scenes
 from kit.sewing.order import of_kind
 from tests.wear.garments import lesson_of
 
@@ -200,3 +202,49 @@ def test_gathers_are_drawn_where_elastic_runs():
         return sum("gathers" in item.name for item in laid_flat(pattern, "front").items if isinstance(item, Stroke))
 
     assert count(skirt()) > 20 and count(skirt(threaded=False)) == 0
+
+
+@pytest.mark.parametrize(("low", "high"), [(4, 9), (17, 22)], ids=["more after it", "more before it"])
+def test_elastic_goes_in_at_its_gap(low: float, high: float) -> None:
+    """Its loose end hangs out of the gap, and nowhere else; in the tunnel the bodkin is ahead, beyond the gap, on the
+    longer way (how elastic is threaded: common practice, no source)."""
+    lesson = Lesson("Elastic skirt", start=blank_paper, units="cm")
+
+    @lesson.step("Draw", makes="front")
+    def draw(front):
+        """Draw."""
+        corners = [front.place(x * cm, y * cm) for x, y in ((0, 0), (25, 0), (25, 60), (0, 60))]
+        front.draw(
+            **{name: corners[i - 1].to(corners[i % 4]) for i, name in enumerate(("hem", "side", "waist", "centre"), 1)}
+        )
+        front.allow(hem=3 * cm, side=1 * cm, waist=4 * cm)
+        front.cut(1, fold="centre")
+        front.grain()
+
+    @lesson.sew("Sew")
+    def sew(make, front):
+        """Sew."""
+        gap = front.left.waist.between(low * cm, high * cm)
+        make.casing(front.waist, first=1 * cm, depth=3 * cm, gap=gap)
+        make.thread_elastic(front.waist, length=40 * cm, width=2 * cm, gap=gap)
+
+    pattern = lesson.work()
+    (threading,) = of_kind(pattern, "thread_elastic")
+    (scene,) = shown_scenes(pattern, threading)
+    drawing = scene_drawing(scene, pattern)
+    seen = {item.name: box(item.curves) for item in drawing.items if isinstance(item, Stroke) and item.name}
+    tail, bodkin, hidden = seen["elastic on front"], seen["bodkin"], seen["threaded on front"]
+    left, right = 250 - 10 * high, 250 - 10 * low  # the waist runs from the side to the centre
+    assert left - 0.1 <= min(abs(tail[0]), abs(tail[2])) and max(abs(tail[0]), abs(tail[2])) <= right + 0.1
+    assert tail[1] < 570 - 20 and abs(tail[3] - 570) < 0.6  # from the inner fold, 3 cm below the edge, down
+    assert hidden[1] > 570 and hidden[3] < 600  # in the tunnel
+    longer = -1.0 if abs(tail[0]) > 125 else 1.0
+    ahead = (abs(bodkin[0]) + abs(bodkin[2])) / 2 - (abs(tail[0]) + abs(tail[2])) / 2
+    assert ahead * longer > 20
+    assert drawing.window is not None
+    assert drawing.window[0] < bodkin[0] and bodkin[2] < drawing.window[2]
+
+
+def box(curves) -> tuple[float, float, float, float]:
+    boxes = [curve.bounds() for curve in curves]
+    return (min(b[0] for b in boxes), min(b[1] for b in boxes), max(b[2] for b in boxes), max(b[3] for b in boxes))

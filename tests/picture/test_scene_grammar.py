@@ -15,6 +15,8 @@ import pytest
 import shapely
 
 from kit.body import workshop_chart
+from kit.booklet.forms import FORMS
+from kit.booklet.step_shown import sewn
 from kit.language import say
 from kit.lesson.pattern import Pattern
 from kit.picture.drawing import Dot, Drawing, Fill, Label, Stroke
@@ -107,6 +109,18 @@ def test_a_skirt_is_upright_in_every_plan(worked: dict[str, Pattern]) -> None:
         assert max(low) - min(low) > max(high) - min(high)
 
 
+# ---- pictures that are left out -------------------------------------------------------------------------------
+
+
+def test_where_pictures_are_left_out_the_last_one_says_so(worked: dict[str, Pattern]) -> None:
+    """The tote's side seams show two pictures of the four that its first seam shows; nothing else is left out."""
+    rest, tote = say("booklet.rest_pictured"), worked["ferry_tote"]
+    shown = [sewn(tote.sewing[0], number, tote, FORMS["a4"], "p") for number in range(3)]
+    captions = [[sketch.caption for sketch in operation.sketches] for operation in shown]
+    assert [len(each) for each in captions] == [4, 2, 2]
+    assert [[rest in caption for caption in each] for each in captions] == [[False] * 4, *([[False, True]] * 2)]
+
+
 # ---- 16: cross-sections ---------------------------------------------------------------------------------------
 
 
@@ -133,7 +147,7 @@ def test_a_section_takes_the_column_and_its_caption_stays_in_it(worked: dict[str
 
 
 def test_what_is_turned_out_shows_its_seam_rolled_to_the_edge(worked: dict[str, Pattern]) -> None:
-    """Where it is pressed so: in the section the row lies in the fold of both cloths, whose right sides are outside, and
+    """Where it is pressed so: in the section the row lies in the fold of both cloths, their right sides outside, and
     the section is cut across that seam, not across the opening (common practice, no source)."""
     seen = 0
     for pattern in worked.values():

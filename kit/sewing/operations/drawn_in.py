@@ -7,7 +7,7 @@ from collections.abc import Callable
 from typing import NamedTuple
 
 from kit.sewing.fields import part
-from kit.sewing.operations.casings import EDGE
+from kit.sewing.operations.casings import EDGE, gap_shown
 from kit.sewing.rules import Ends
 from kit.sewing.sections import bindings as section
 from kit.sewing.state import TOLERANCE
@@ -107,6 +107,34 @@ _FIRST = (
 )
 
 
+TAIL, HEAD = 50.0, 70.0
+"""mm that are seen to hang out of the gap, and mm of the tunnel beyond it that the bodkin has come (only drawn)."""
+
+
+def _going_in(
+    drawn: Thread, pattern: Cut, wide: float, reach: tuple[float, float]
+) -> tuple[Run, Run, Row, Thing, Thing]:
+    """What goes in at the gap, `wide` mm, as hands hold it: a stretch of it in the tunnel, which `reach` says how many
+    mm inside the edge begins and ends, with its bodkin ahead; its other end out of the gap. With the part of the edge
+    that is looked at, the one the section is cut across, and the row that leaves the gap."""
+    run, gap = gap_shown(drawn, pattern)
+    assert gap is not None
+    size = run_length(pattern, run)
+    onward = size - gap[1] >= gap[0]  # to the side where there is more of the tunnel
+    middle, tip = (gap[0] + gap[1]) / 2, min(gap[1] + HEAD, size) if onward else max(gap[0] - HEAD, 0.0)
+    low, high = sorted((middle - wide / 2 if onward else middle + wide / 2, tip))
+    part = replace(run, start=max(min(low, gap[0]) - wide, 0.0), end=min(max(high, gap[1]) + wide, size))
+    tunnel, mouth = inside(pattern, run, sum(reach) / 2), inside(pattern, run, reach[1])
+    within = tunnel.between(*(mm * tunnel.length / size for mm in (low, high)))
+    foot = mouth.at(mouth.length * middle / size)
+    way = (inside(pattern, run, reach[1] + 5.0).at(mouth.length * middle / size) - foot).unit()
+    out = Path.line(foot + way * TAIL, foot)
+    row = Row(run, inset=reach[1], ink="old", gap=gap)
+    threaded = Thing("threaded", part, within if onward else within.reversed(), wide)
+    across = replace(run, start=gap[1], end=gap[1] + 10.0) if onward else replace(run, start=gap[0] - 10.0, end=gap[0])
+    return part, across, row, threaded, Thing("elastic" if wide > CORD else "cord", part, out, wide)
+
+
 def _between(run: Run, rows: tuple[float, float], drawn: Thing, shape: Section) -> Scene:
     """What is drawn through between two rows that are sewn."""
     old = (Row(run, inset=inset, ink="old") for inset in rows)
@@ -198,13 +226,30 @@ class ThreadElastic(Thread):
         return self.length - (JOIN if self.ring else 0.0)
 
     def scenes(self, pattern: Cut) -> tuple[Scene, ...]:
-        run, rows = shown(pattern, self.edges[0]), self.within(pattern)
+        rows = self.within(pattern)
+        if self.gap is not None:
+            return (self._entering(pattern, rows),)
+        run = shown(pattern, self.edges[0])
         if rows is not None:
             elastic = Thing("elastic", run, inside(pattern, run, sum(rows) / 2), self.width)
             return (_between(run, rows, elastic, section.channel("elastic")),)
         deep, line = self.width + ROOM, inside(pattern, run, self.width / 2 + ROOM / 2)
         elastic, shape = Thing("elastic", run, line, self.width), section.casing("elastic")
         return (turned_up(run, deep, Row(run, inset=deep, ink="old"), arrows=(), things=(elastic,), section=shape),)
+
+    def _entering(self, pattern: Cut, rows: tuple[float, float] | None) -> Scene:
+        """Its one end on the way through the tunnel, its other hanging out of the gap."""
+        tube = _tube(state_before(pattern, self), self)
+        deep = tube.deep if tube is not None else self.width + ROOM
+        part, across, row, *things = _going_in(self, pattern, self.width, rows or (0.0, deep))
+        if rows is None:
+            row = replace(row, inset=max(deep - EDGE, deep / 2))
+            shape = section.casing("elastic")
+            scene = turned_up(row.run, deep, row, arrows=(), things=tuple(things), section=shape, focus=part)
+        else:
+            first, shape = Row(row.run, inset=rows[0], ink="old"), section.channel("elastic")
+            scene = laid(row.run, first, row, things=tuple(things), section=shape, focus=part)
+        return replace(scene, cut=across)
 
 
 def _cord(given: Any, asked: Asked, name: str) -> float:

@@ -34,6 +34,7 @@ booklet-in_step = Schritt { $number }
 # Folgt im Druck auf einen Verweis; direkt dahinter steht die Seitenzahl.
 booklet-comma_page = , Seite{"\u00A0"}
 booklet-stage = { $number } von { $count }
+booklet-rest_pictured = alles Weitere wie zuvor gezeigt
 booklet-video_at = Video bei { $clock }
 booklet-video = Der Film zu diesem Heft: { $address }
 

@@ -85,6 +85,7 @@ word-thing-cut = Schnittlinie
 word-thing-tower = Schlitzbesatz mit Spitze
 word-thing-elastic = Gummiband
 word-thing-cord = Kordel
+word-thing-threaded = Durchziehnadel mit dem Ende im Tunnel
 word-thing-binding = Einfassstreifen
 word-thing-clips = Einschnitte in der Nahtzugabe
 word-thing-caught = zwischen den Lagen gefasstes Ende eines Streifens

@@ -34,6 +34,7 @@ booklet-in_step = step { $number }
 # Follows a reference in print: the page number is set right after it. Keep the space at the end by the two characters {" "}.
 booklet-comma_page = , page{" "}
 booklet-stage = { $number } of { $count }
+booklet-rest_pictured = the rest as pictured before
 booklet-video_at = Video at { $clock }
 booklet-video = The film that goes with this booklet: { $address }
 

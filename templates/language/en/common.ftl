@@ -93,6 +93,7 @@ word-thing-cut = line to cut along
 word-thing-tower = tower of a placket
 word-thing-elastic = length of elastic
 word-thing-cord = cord
+word-thing-threaded = bodkin with the end that is in the tunnel
 word-thing-binding = binding strip
 word-thing-clips = row of clips in the allowance
 word-thing-caught = end of a strip caught between the layers

@@ -34,6 +34,7 @@ booklet-in_step = paso { $number }
 # Sigue a una remisión en papel: el número de página va justo detrás. Conserve el espacio final.
 booklet-comma_page = , página{"\u00A0"}
 booklet-stage = { $number } de { $count }
+booklet-rest_pictured = lo demás, como se mostró antes
 booklet-video_at = Vídeo en { $clock }
 booklet-video = El vídeo de este cuadernillo: { $address }
 

@@ -90,6 +90,7 @@ word-thing-cut = línea por la que se corta
 word-thing-tower = tapeta con punta
 word-thing-elastic = tramo de elástico
 word-thing-cord = cordón
+word-thing-threaded = pasacintas con el extremo que va dentro de la jareta
 word-thing-binding = tira para ribetear
 word-thing-clips = hilera de cortes en el margen
 word-thing-caught = extremo de una tira sujeto entre las capas

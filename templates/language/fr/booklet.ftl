@@ -31,6 +31,7 @@ booklet-see_step = étape { $number }
 booklet-in_step = étape { $number }
 booklet-comma_page = , page{"\u00A0"}
 booklet-stage = { $number } sur { $count }
+booklet-rest_pictured = le reste comme montré avant
 booklet-video_at = Vidéo à { $clock }
 booklet-video = Le film qui accompagne ce livret : { $address }
 

@@ -87,6 +87,7 @@ word-thing-cut = ligne à couper
 word-thing-tower = patte à pointe
 word-thing-elastic = longueur d’élastique
 word-thing-cord = cordon
+word-thing-threaded = passe-lacet avec le bout qui est dans la coulisse
 word-thing-binding = bande de biais
 word-thing-clips = suite de crans dans la marge
 word-thing-caught = extrémité d’une bande prise entre les épaisseurs
