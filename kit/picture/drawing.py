@@ -91,7 +91,8 @@ class Label:
     """Text centred at `at`, turned by `angle` (radians ccw). `size` is the type size (em) in mm of paper when
     the drawing is shown at real size, and then the text stays where it is; 0 gives it the picture's size and the
     place that suits the whole picture best (kit/picture/lettered.py). For that it says what it is the name `of`: a
-    point, a line (its curves) or an area; without, it stays near `at`. A line break parts its lines."""
+    point, a line (its curves) or an area; without, it stays near `at`, or just there where its `anchor` says that it
+    starts or ends at it. A line break parts its lines."""
 
     text: str
     at: Point

@@ -50,6 +50,13 @@ def _work_box(scene: Scene, placed: list[PlacedLayer], pattern: Pattern) -> Box 
     return _around_all(boxes) if boxes else None
 
 
+def _goes_on(thing: Thing, focus: Run, pattern: Pattern) -> bool:
+    """Whether what is sewn on goes on beyond a part of its own edge that is looked at."""
+    part = focus.start is not None or focus.end is not None
+    same = (thing.run.piece, thing.run.edges) == (focus.piece, focus.edges)
+    return part and same and thing.line.length > 1.3 * path_of(pattern, focus).length
+
+
 def _outside(p: PlacedLayer, lines: tuple[Run, ...], pattern: Pattern) -> list[Box]:
     """Where the cut edge lies outside a few lines, their allowance away."""
     found = []
@@ -128,6 +135,8 @@ def windows(scene: Scene, pattern: Pattern, placed: list[PlacedLayer]) -> tuple[
     boxes = [p.lay(path_of(pattern, run), run.side).bounds() for run in lines]
     banded = any(layer.along is not None and layer.along.outward for layer in scene.layers)
     work = _work_box(scene, placed, pattern) if len(lines) == 1 and not banded else None
+    if work is not None and any(_goes_on(thing, scene.focus, pattern) for thing in scene.things):
+        work = None  # a part of it is looked at
     if work and scene.things and all(thing.kind in _SPOTS for thing in scene.things):
         work = _around_all([work, *boxes, *_outside(p, lines, pattern)])  # with the edge that it is measured from
     box = work or _around_all(boxes)

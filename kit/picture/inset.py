@@ -22,7 +22,8 @@ _PLY = 2.1 * PX
 """From cloth to cloth in a cross-section: each is drawn 1.5 mm thick."""
 _PLAN, _PLAN_LEAST = 22.0 * PX, 15.0 * PX  # width and least height of the plan
 _CAPTION, _GAP = 17.0, 9.0
-_NAMES = 46.0  # px above and below the cloth for the names of what lies there
+NAMES = 46.0
+"""px above and below the cloth for the names of what lies there."""
 _COLUMN = 0.4  # of the width, for section and plan beside the cloth
 _WORTH = 1.3  # how many times larger the cloth must be shown for that
 _NO_END = 1e5  # px of height from which on a room has no height of its own
@@ -43,7 +44,7 @@ def panel(
     x0, y0, x1, y1 = window
     wide, high = x1 - x0, y1 - y0
     items: list[Item] = [*_paper(window, max(wide, high) * 3)]
-    room = max(fit[1] - _NAMES, 60.0)
+    room = max(fit[1] - NAMES, 60.0)
     size = _section_size(section, min(_WIDE, fit[0]), room * _SHARE) if section is not None else (0.0, 0.0)
     row = size[1] + _CAPTION if section is not None else 0.0
     free = fit[0] - wide / max(wide / fit[0], high / max(room - row - _GAP, 1.0))
@@ -93,7 +94,7 @@ class _Column(NamedTuple):
 def _column(section: Section, planned: bool, window: Box, fit: tuple[float, float]) -> _Column:
     """The column beside the cloth in a picture of that `fit`: as wide as its section, its caption and its plan (where
     one is `planned`) need, and at most `_COLUMN` of the width."""
-    wide, high, room = window[2] - window[0], window[3] - window[1], max(fit[1] - _NAMES, 60.0)
+    wide, high, room = window[2] - window[0], window[3] - window[1], max(fit[1] - NAMES, 60.0)
 
     def shown(across: float) -> float:
         return max(wide / max(fit[0] - across - _GAP, 1.0), high / room)

@@ -329,7 +329,7 @@ class _Letterer:
     ) -> list[_Standing]:
         """All texts at the scale `unit`; so many px of the frame below and at the right are kept for the list."""
         texts = [(i, item) for i, item in enumerate(self.drawing.items) if isinstance(item, Label | Dimension)]
-        fixed = [self._fixed(i, item) for i, item in texts if _stands(item)]
+        fixed = [self._fixed(i, item, unit) for i, item in texts if _stands(item)]
         moving = [(i, item) for i, item in texts if not _stands(item)]
         if not moving:
             return fixed
@@ -352,9 +352,10 @@ class _Letterer:
             standing.append(_Standing(i, self._set(item), _role(item), text.em, place, cost))
         return fixed + standing
 
-    def _fixed(self, index: int, label: Label | Dimension) -> _Standing:
+    def _fixed(self, index: int, label: Label | Dimension, unit: float = 0.0) -> _Standing:
         assert isinstance(label, Label)
-        size = label.size or self.theme.texts[label.role].size * self._unit(self.drawn)
+        given = label.size or (unit and _led_from(label) and self.theme.texts[label.role].size * unit)
+        size = given or self.theme.texts[label.role].size * self._unit(self.drawn)
         wide, high = self._size(label.text, label.role, size)
         half = {"middle": 0.0, "start": wide / 2, "end": -wide / 2}[label.anchor]
         x, y = label.at.x + half * math.cos(label.angle), label.at.y + half * math.sin(label.angle)
@@ -549,7 +550,12 @@ def _role(item: Label | Dimension) -> LabelRole:
 
 def _stands(item: Label | Dimension) -> bool:
     """Whether a text stays where the picture put it."""
-    return isinstance(item, Label) and (item.size > 0 or item.role in ("title", "number"))
+    return isinstance(item, Label) and (item.size > 0 or item.role in ("title", "number") or _led_from(item))
+
+
+def _led_from(label: Label) -> bool:
+    """Whether a text begins or ends at a sign, whatever the scale of the picture."""
+    return label.anchor != "middle" and not label.size and label.of is None
 
 
 def _tells(item: Label | Dimension) -> bool:

@@ -18,6 +18,7 @@ from kit.sewing.spans import path_of
 
 _SHORT = 2.5  # times as long as its arrows a run is at least that has three of them
 _WORDS = 30.0  # CSS px of height in which a line of small words stands free, where names beside the cloth take room too
+_GROWN = 1.3  # times as large beside its lines a text may become, where names round them take room
 _STEP = 5.0  # mm between the places of a line that are looked at
 TURN, CUT = "turn over", "cut mark"
 """The names of the signs."""
@@ -93,18 +94,20 @@ def cut_mark_at(foot: Point, way: Vector, along: Vector, extent: float) -> list[
 
 
 def turned_over(window: Box, px: float) -> tuple[list[Item], Box]:
-    """A bent arrow below the picture at its left, and what it means; with the window that has room for both. `px` is
-    how many mm of the picture a CSS px is: words do not become smaller with it."""
-    size = max(max(window[2] - window[0], window[3] - window[1]) * 0.042, _WORDS * px / 3.0)
-    foot = window[1] - size * 3.0
-    centre = Point(window[0] + size * 1.4, foot + size * 1.5)
+    """A bent arrow below the picture at its left, and what it means; with the window that has room for both, wider than
+    its cloth where the words are. `px` is how many mm of the picture a CSS px is: words do not become smaller with
+    it."""
+    x0, y0, x1, y1 = window
+    words, em = say("picture.turn_over"), THEME.texts["small"].size * px * _GROWN
+    size = max(max(x1 - x0, y1 - y0) * 0.042, _WORDS * px / 3.0)
+    foot, right = y0 - size * 3.0, max(x1, x0 + size * 3.6 + text_width(words, em) * 1.15)
+    centre = Point(x0 + size * 1.4, foot + size * 1.5)
     bow = Arc(centre, size, math.radians(200), math.radians(-220))
-    words = say("picture.turn_over")
-    middle = Vector(size * 2.1 + text_width(words, THEME.texts["small"].size * px) / 2, 0.0)
-    label = Label(words, centre + middle, "small")
-    ground = rectangle(window[0] - size, foot - size * 40, window[2] + size, window[1])
-    items: list[Item] = [Fill(ground, "frame"), Stroke((bow,), "symbol", arrow="end", name=TURN), label]
-    return items, (window[0], foot, window[2], window[3])
+    label = Label(words, centre + Vector(size * 1.8, 0.0), "small", anchor="start")
+    grounds = [rectangle(x0 - size, foot - size * 40, right + size, y0)]
+    grounds += [rectangle(x1, y0, right + size, y1 + size)] if right > x1 else []
+    items: list[Item] = [Fill(ground, "frame") for ground in grounds]
+    return [*items, Stroke((bow,), "symbol", arrow="end", name=TURN), label], (x0, foot, right, y1)
 
 
 def outside(item: Item, window: Box) -> bool:

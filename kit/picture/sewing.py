@@ -18,7 +18,7 @@ from kit.lesson.pattern import Pattern
 from kit.picture.cloth_items import layer_items
 from kit.picture.drawing import Area, Drawing, Fill, Item, Label, Stroke
 from kit.picture.framing import windows
-from kit.picture.inset import panel
+from kit.picture.inset import NAMES, panel
 from kit.picture.laid import along_line, place_all, slide
 from kit.picture.layer_names import Over, half_said, hidden_items, layer_names
 from kit.picture.locator import locator_items
@@ -136,9 +136,10 @@ def _framed(
         return panel(scene.section, locator, window, fit, scene.faces)
     room = None if locator is None else lambda frame: list[Item]()
     framed = window
-    for _ in range(2):  # how large all will be shown tells how high the sign is, and that how large all is shown
-        _, (x0, _, x1, _) = panel(scene.section, room, framed, fit, scene.faces)
-        signs, framed = turned_over(window, (x1 - x0) / fit[0])
+    high = max(fit[1] - NAMES, 0.5 * fit[1])
+    for _ in range(3):  # how large all will be shown tells how high the sign is, and that how large all is shown
+        _, (x0, y0, x1, y1) = panel(scene.section, room, framed, fit, scene.faces)
+        signs, framed = turned_over(window, max((x1 - x0) / fit[0], (y1 - y0) / high))
     extra, bounds = panel(scene.section, locator, framed, fit, scene.faces)
     return [*signs, *extra], bounds
 
@@ -183,9 +184,12 @@ def _strip_by_itself(scene: Scene, pattern: Pattern, title: str, alt: str) -> Le
         return strip_pieced(strip, shape.pieced) if shape.pieced else strip_alone(strip, shape, px)
 
     def fitted(fit: tuple[float, float]) -> Drawing:
-        _, window = drawn(0.0)
-        _, (x0, _, x1, _) = panel(scene.section, None, window, fit, scene.faces)
-        items, window = drawn((x1 - x0) / fit[0])
+        wide, high = fit
+        fit = (wide, high + NAMES)  # its words stand inside the window
+        items, window = drawn(0.0)
+        for _ in range(6):  # room for words takes from the cloth's, and then the words want more of it
+            _, (x0, y0, x1, y1) = panel(scene.section, None, window, fit, scene.faces)
+            items, window = drawn(max((x1 - x0) / wide, (y1 - y0) / high))
         added, bounds = _framed(scene, window, None, fit)
         return Drawing((*items, *added), alt=told, title=title, bounds=bounds, window=window)
 

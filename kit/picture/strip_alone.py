@@ -9,7 +9,9 @@ from kit.geometry import Curve, Line, Point, Vector
 from kit.language import say
 from kit.picture.drawing import Fill, Item, Label, Stroke
 from kit.picture.laid import Box, box_of, grown
+from kit.picture.lettering import text_width
 from kit.picture.place import polyline, strip_outline
+from kit.picture.theme import THEME
 from kit.piece.piece import Strip
 from kit.sewing.scene import StripShape
 
@@ -17,8 +19,10 @@ _FOLDS = {"in_four": (-0.25, 0.0, 0.25)}
 """Where a strip is folded, as shares of its width off the middle; else along the middle."""
 _RIGHT = Vector(1.0, 0.0)
 _WORDS = 26.0  # CSS px between what is cut and what is made
+_GROWN = 1.5  # times as large beside its lines a text may become, where what stands round them takes room
 LONGEST = 9.0
 """Widths up to which a strip is drawn as long as it is; a longer one is broken, or its folds could not be seen."""
+_NEAR_END = 2.0  # mm from an end that is tucked in to the row that closes it (common practice, no source)
 BREAK = "break"
 """The name of the gap where a piece of a long strip is left out."""
 BECOMES = "becomes"
@@ -43,9 +47,12 @@ def strip_alone(strip: Strip, shape: StripShape, px: float = 0.0) -> tuple[list[
     down = Point(strip.length / 2, -strip.width * 0.5 - gap * 0.3)
     items.append(Stroke((Line(down, down + Vector(0.0, -gap * 0.4)),), "symbol", arrow="end", name=BECOMES))
     above, below = strip.width / 2 + gap * 0.35, low - gap * 0.35
-    items.append(Label(say("picture.strip_as_cut", strip=strip.title), Point(strip.length / 2, above), "name"))
-    items.append(Label(say(f"picture.strip_{_called(strip, shape)}"), Point(strip.length / 2, below), "name"))
-    return items, grown(box_of(cut + made), gap * 0.8)
+    words = say("picture.strip_as_cut", strip=strip.title), say(f"picture.strip_{_called(strip, shape)}")
+    for text, y in zip(words, (above, below), strict=True):
+        items.append(Label(text, Point(0.0, y), "name", anchor="start"))
+    x0, y0, x1, y1 = grown(box_of(cut + made), gap * 0.8)
+    wide = max(text_width(text, THEME.texts["name"].size * px) for text in words) * _GROWN
+    return items, (x0, y0, max(x1, wide), y1)
 
 
 def _shortened(strip: Strip) -> Strip:
@@ -94,7 +101,14 @@ def _made(strip: Strip, shape: StripShape, low: float, high: float) -> tuple[tup
     short = long - shape.slant
     outline = polyline([Point(0, low), Point(short, low), Point(long, high), Point(0, high), Point(0, low)])
     rows = [Stroke((line,), "row") for line in _rows(shape, long, short, low, high)]
-    return outline, [Fill(outline, "strip", strip.name), Stroke(outline, "edge", closed=True), *rows]
+    if shape.ends and strip.fold != "in_four":  # what is folded in four is closed by the rows along its sides
+        near = (_NEAR_END, long - _NEAR_END)[: 1 if shape.slant else 2]
+        rows += [Stroke((Line(Point(x, low), Point(x, high)),), "row") for x in near]
+    # Its ends are cut edges until they are tucked in; along its sides it is folded or seamed, as at a slanted end.
+    folded = [shape.hem_ends > 1 or shape.ends > 0, shape.hem_ends > 0 or shape.ends > 0 or shape.slant > 0]
+    sides = [Stroke((outline[0],), "crease"), Stroke((outline[2],), "crease")]
+    ends = (Stroke((line,), "crease" if shut else "edge") for line, shut in zip(outline[3:0:-2], folded, strict=True))
+    return outline, [Fill(outline, "strip", strip.name), *ends, *sides, *rows]
 
 
 def _rows(shape: StripShape, long: float, short: float, low: float, high: float) -> Iterator[Line]:

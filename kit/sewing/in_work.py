@@ -28,13 +28,14 @@ from kit.sewing.places import inside
 from kit.sewing.right_sides import in_cloth, right_sides
 from kit.sewing.run import Run
 from kit.sewing.scene import EdgeLie, Face, Layer, Row, Scene, Stuff, Thing
-from kit.sewing.spans import Span, path_of, run_length, runs_opposed, sides_of
+from kit.sewing.spans import Span, path_of, reach, run_length, runs_opposed, sides_of
 from kit.sewing.state import EdgeKey, State
 
 LONG = 180.0
 """mm of a run that are shown whole."""
 CROP = 120.0
 """mm of a longer one that are shown."""
+_ZIP = 80.0  # mm of a zip that are shown where it is sewn along in one go
 _CLOSE = 10.0  # mm from the stitch line within which trimming and folding is seen from near
 _NEARER = 55.0  # mm of a run that are shown then
 _NEAR = 60.0  # mm from what is shown within which a corner is seen
@@ -90,6 +91,13 @@ def _after(pattern: Cut, operation: Operation, before: Lying) -> State:
         return before.state.after(operation.outcome(pattern), pattern)
     except KitError:
         return before.state
+
+
+def _all_along(scene: Scene) -> bool:
+    """Whether a zip is sewn along in one straight go, which looks the same from end to end."""
+    new = [row for row in scene.rows if row.ink == "new"]
+    zips = bool(scene.things) and all(thing.kind in ("zip", "zip_tape") for thing in scene.things)
+    return zips and bool(new) and all(row.line is None for row in new)
 
 
 def _close(layer: Layer) -> tuple[float, ...]:
@@ -195,6 +203,14 @@ class _Look:
         line = run_legs(self.pattern.piece(run.piece), run.edges, run.side)
         return {"start": line[0].beside("start"), "end": line[-1].beside("end")}
 
+    def _upper(self, focus: Run) -> Run:
+        """The stretch of an opening at the end of its edge, where what is sewn in begins; all of a short one."""
+        low, high = reach(self.pattern, focus)
+        if high - low < 1.5 * _ZIP or len(focus.edges) != 1:
+            return focus
+        at_end = run_length(self.pattern, replace(focus, start=None, end=None)) - high < low
+        return replace(focus, start=high - _ZIP, end=high) if at_end else replace(focus, start=low, end=low + _ZIP)
+
     def _key(self, run: Run, edge: str) -> EdgeKey:
         return (run.piece, run.side or sides_of(self.pattern, run)[-1], edge)
 
@@ -202,6 +218,8 @@ class _Look:
         """The scene with its focus on the part of a long straight run that tells most: the end of a gap, a corner where
         it runs over a seam, else its start."""
         focus = scene.focus
+        if focus is not None and _all_along(scene):
+            return replace(scene, focus=self._upper(focus))
         if focus is None or focus.start is not None or focus.end is not None:
             return scene
         if scene.things:

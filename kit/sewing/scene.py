@@ -251,7 +251,8 @@ class StripShape:
     `tube`: it lies folded in two, right sides together, as wide as half of what is cut, its row (new, or `old`) `seam`
     mm from the raw edges, which are trimmed to `back` mm there and to `back_end` across its end (0: not at all), the
     `upper` of the two to so many. `hem` is the width of a hem turned along its long edges, `hem_ends` at how many of
-    its short ones. `pieced`: two of its lengths are being joined, as "bias" ends, "corner" on corner or "straight".
+    its short ones; `ends` mm of each short end are tucked in, and stitched.
+    `pieced`: two of its lengths are being joined, as "bias" ends, "corner" on corner or "straight".
     `placket`: it is on a slit of the piece `on`, `slit` mm long and pulled straight: "laid" under it, "covering" its
     raw edges, or folded and stitched on a "slant"."""
 
@@ -265,6 +266,7 @@ class StripShape:
     old: bool = False
     hem: float = 0.0
     hem_ends: int = 0
+    ends: float = 0.0
     pieced: str = ""
     placket: Literal["", "laid", "covering", "slant"] = ""
     on: str = ""

@@ -15,7 +15,7 @@ import pytest
 import shapely
 
 from kit.body import workshop_chart
-from kit.booklet.forms import FORMS
+from kit.booklet.forms import FORMS, PHONE
 from kit.booklet.step_shown import sewn
 from kit.language import say
 from kit.lesson.pattern import Pattern
@@ -397,6 +397,70 @@ def test_what_a_sign_means_stands_beside_it(worked: dict[str, Pattern], lesson: 
         assert x1 < left < x1 + 30 * made.unit and low < (y0 + y1) / 2 < high
         told += 1
     assert told
+
+
+LARGE = (295.0, 155.0)  # CSS px of a picture in large print, as many letters wide
+
+
+@pytest.mark.parametrize("lesson", ["dune_skirt", "harbour_jacket", "tideline_wrap_top"])
+@pytest.mark.parametrize("room", [STAGE, LARGE, PHONE], ids=["A4", "large print", "phone"])
+def test_words_beside_a_sign_and_of_a_strip_stay_in_their_frame(
+    worked: dict[str, Pattern], lesson: str, room: tuple[float, float]
+) -> None:
+    """A frame through a word cuts it off, and words that stand elsewhere are read of something else."""
+    pattern = worked[lesson]
+    words = {say("picture.turn_over"), *(say(f"picture.strip_{key}") for key in ("sewn", "turned", "folded"))}
+    words |= {say("picture.strip_as_cut", strip=strip.title) for strip in pattern.strips}
+    told = 0
+    for scene in every_scene(pattern):
+        if not scene.over and not (scene.strip and not scene.layers):
+            continue
+        made = lettered(staged(scene, pattern)(room), *room)
+        frames = [box(item) for item in strokes(made.drawing, "page")]
+        signs = [box(item) for item in strokes(made.drawing, "symbol", name=TURN)]
+        frames += [(f[0], min(s[1] for s in signs), f[2], f[3]) for f in frames if signs]
+        for text in made.texts:
+            if text.text in words:
+                left, low, right, high = lies(text)
+                room_of = max(frames, key=lambda frame: frame[3] - frame[1])
+                assert room_of[0] <= left and right <= room_of[2], text.text
+                assert room_of[1] - 6 * made.unit <= low and high <= room_of[3], text.text
+                told += 1
+    assert told
+
+
+def test_a_zip_is_seen_from_near_where_it_is_sewn_along(worked: dict[str, Pattern]) -> None:
+    """Its tape takes a sixth of the width of the picture at least, and its upper end is in sight: an upright tape of
+    25 mm in the whole of a long opening has a ninth."""
+    zipped = 0
+    for operation in of_kind(worked["dune_skirt"], "lapped_zip"):
+        for scene in shown_scenes(worked["dune_skirt"], operation):
+            if not any(thing.kind == "zip" for thing in scene.things):
+                continue
+            drawing = scene_drawing(scene, worked["dune_skirt"])
+            assert drawing.window is not None
+            x0, y0, x1, y1 = drawing.window
+            tape = next(i for i in drawing.items if isinstance(i, Fill) and i.name == "zip on back")
+            assert 25.0 / (x1 - x0) > 1 / 6
+            assert y0 < box(tape)[3] < y1
+            zipped += 1
+    assert zipped == 1
+
+
+def test_ends_of_a_strip_are_cut_edges_until_they_are_tucked_in(worked: dict[str, Pattern]) -> None:
+    """Folds are drawn heavier than cut edges. The belt's ends are tucked in and stitched, those of its loops are cut
+    edges when they are folded."""
+    jacket = worked["harbour_jacket"]
+
+    def upright(kind: str) -> dict[str, int]:
+        drawing = scene_drawing(scenes(jacket, kind)[-1], jacket)
+        ends = [
+            i for i in strokes(drawing, "edge", "crease", "row") if len(i.curves) == 1 and box(i)[2] - box(i)[0] < 0.1
+        ]
+        return {role: sum(item.role == role for item in ends) for role in ("edge", "crease", "row")}
+
+    assert upright("turn_strip") == {"edge": 0, "crease": 2, "row": 2}
+    assert upright("fold_strip") == {"edge": 2, "crease": 0, "row": 0}
 
 
 def test_the_gathered_piece_lies_uppermost(worked: dict[str, Pattern]) -> None:

@@ -178,7 +178,7 @@ class TurnStrip(MakeStrip):
         ),
         lambda turn: lone(
             turn.name,
-            StripShape(slant=turn.slant, rows=_beside(turn.stitched, turn.edgestitch)),
+            StripShape(slant=turn.slant, rows=_beside(turn.stitched, turn.edgestitch), ends=turn.ends),
             section.turned_tube(("none", *ROWS).index(turn.stitched)),
         ),
     )
