@@ -58,7 +58,7 @@ class _Halt:
         return self.asked[2] == dict(asked[2]) and self.begins(asked) and self.asked[1] == asked[1]
 
 
-@dataclass(eq=False)
+@dataclass(frozen=True, eq=False)
 class _Took:
     """`entries` were drafted in `seconds`, the last time they came to their end."""
 

@@ -18,8 +18,6 @@ PAST = 20.0
 APART = 10.0
 """mm that the legs are drawn apart at the hem, so that their edges are seen as two."""
 FINEST = 0.05  # mm inside the ends of a half at which its width is taken
-_MOST = 0.8
-"""Share of the width a little lower from which on the upper end of a half is its sloping waist."""
 
 
 def closed_legs(flats: list[Flat], state: State) -> list[Flat]:
@@ -69,8 +67,8 @@ def _drawn_in(ring: Chain, seam: Iterable[Point]) -> Callable[[float], tuple[flo
         if not xs:
             continue
         inner, outer = (top.x if y >= top.y else min(xs)), max(xs)
-        if levels and outer - inner < _MOST * (levels[-1][3] - levels[-1][1]):
-            outer = levels[-1][3]  # the waist slopes there, and is not the outer edge
+        if levels and levels[-1][3] - outer > y - levels[-1][0] + FINEST:
+            outer = levels[-1][3]  # nearer to level than to upright: the waist slopes there, and is not the outer edge
         down = min(max((fork - y) / max(fork - low, 1.0), 0.0), 1.0)
         levels.append((y, inner, 0.0 if y >= fork else max(inner, APART * down), outer))
     heights = [level[0] for level in levels]

@@ -12,11 +12,13 @@ from pathlib import Path
 import pytest
 
 from kit import Lesson, blank_paper, cm
+from kit.geometry import Point
 from kit.lesson.pattern import Pattern
 from kit.picture.assembled import assembled
 from kit.picture.chains import crossings
 from kit.picture.drawing import Stroke
 from kit.picture.flat import laid_flat
+from kit.picture.forked import _drawn_in
 from kit.picture.locator import garment_so_far
 from kit.picture.sewing import scene_drawing
 from kit.sewing.before import state_before
@@ -79,6 +81,20 @@ def test_both_legs_meet_at_the_centre_along_the_crotch_seam(view, name):
     one, two = ([p.x for p in leg.ring] for leg in legs)
     low, high = (one, two) if sum(one) < sum(two) else (two, one)
     assert max(low) < 2.5 and min(high) > -2.5, "neither leg reaches over the centre"
+
+
+@pytest.mark.parametrize("noise", [0.0, 3e-13, -3e-13])
+@pytest.mark.parametrize("parts", [5, 17])
+def test_the_side_is_the_outer_edge_of_a_leg_up_to_its_waist(parts, noise):
+    """Above the top of the side the waist slopes up to the centre. Where it was told from the side by how much narrower
+    a leg is there than a little lower, five equal parts of it were a matter of the last bit."""
+    fork, top, side, hem = Point(-60.0, -270.0), Point(8.0, 34.0), Point(185.0, 20.0), -900.0
+    waist = [top.lerp(side, number / parts) for number in range(parts)]
+    ring = [Point(-20.0, hem), fork, *waist, side, Point(190.0, -100.0 + noise), Point(180.0, hem)]
+    at = _drawn_in([Point(p.x, p.y * (1 + noise)) for p in ring], [fork, top])
+    for y in (20.0, 24.0, 28.0, 33.0, 34.0):
+        assert at(y)[2] == pytest.approx(185.0, abs=1e-9)
+    assert at(-40.0)[2] == pytest.approx(187.5, abs=1e-9)
 
 
 def test_the_legs_hang_apart_and_their_sides_lie_on_each_other():
