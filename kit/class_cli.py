@@ -88,12 +88,13 @@ def _port(text: str) -> int:
 
 
 def _class_copy(options: argparse.Namespace) -> int:
+    from kit.language import say
     from kit.live.class_copy import make_class_copy
 
     names = None
     if options.exercises is not None:
         names = [name for name in options.exercises.split(",") if name.strip()]
-    print("This runs the notebook's code.", flush=True)
+    print(say("building.code"), flush=True)
     made = make_class_copy(
         options.notebook,
         options.out,

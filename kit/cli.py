@@ -147,6 +147,14 @@ def parser() -> argparse.ArgumentParser:
 
 
 def _build(options: argparse.Namespace) -> int:
+    from kit.language import SOURCE, speaking
+
+    with speaking(options.language or SOURCE):  # refuses a language without a catalogue before anything is run
+        return _built(options)
+
+
+def _built(options: argparse.Namespace) -> int:
+    """The build, which tells what it does in the language that is spoken."""
     from kit.booklet.asked_forms import FOLDED, asked_forms
     from kit.booklet.build import build
     from kit.language import say
@@ -173,7 +181,7 @@ def _build(options: argparse.Namespace) -> int:
         progress=lambda line: print(line, flush=True),
     )
     for line in built.left_out:
-        print(f"Left out of the booklet: {line}")
+        print(say("building.left_out", what=line))
     for line in built.notes:
         print(line)
     print_findings(built.findings, built.pattern)
@@ -182,9 +190,9 @@ def _build(options: argparse.Namespace) -> int:
             print(f"{stage:>33}  {seconds:6.2f} s")
         print(f"{'total':>33}  {built.seconds:6.2f} s  (booklet PDFs are set beside the other stages)")
     if built.failed:
-        print("Proof failed: the booklet says so on its cover. Do not cut from these pages.")
+        print(say("building.failed"))
     if built.earlier:
-        print(f"From an earlier build, not made again: {', '.join(built.earlier)}")
+        print(say("building.earlier", files=", ".join(built.earlier)))
     for path in built.paths.values():
         print(path)
     if live:

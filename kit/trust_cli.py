@@ -8,8 +8,9 @@ from pathlib import Path
 def say_code(*notebooks: Path) -> None:
     """What is said before the code of notebooks runs, and more when one did not come from this machine's user."""
     from kit.booklet.origin import stranger
+    from kit.language import say
 
-    print("This runs the notebook's code.", flush=True)
+    print(say("building.code"), flush=True)
     for notebook in notebooks:
         reason = stranger(notebook)
         if reason:

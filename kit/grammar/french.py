@@ -65,11 +65,13 @@ def _with(article: str) -> Callable[..., str]:
 
 def _sided(text: Any, side: Any) -> str:
     """Names of the left or the right half: "devant gauche", "manche droite"; without a known gender "Front (côté
-    gauche)"."""
+    gauche)". A seam of a side is told by its side ("couture de côté droit"): "droite" would call it straight."""
     right = "droit" in str(side)
     ending = {"m": "", "f": "e" if right else "", "mp": "s", "fp": "es" if right else "s"}
     word = "droit" if right else "gauche"
-    found = _TONGUE.each(str(text), lambda name, gender: f"{name} {word}{ending[gender]}", str)
+    found = _TONGUE.each(
+        str(text), lambda name, gender: f"{name} {word}{'' if name.endswith(' de côté') else ending[gender]}", str
+    )
     return f"{text} (côté {word})" if found is None else found
 
 

@@ -21,7 +21,7 @@ from kit.piece.piece import Edge, Mark, Notch, Piece, Strip
 from kit.rulers import reading
 from kit.units import System, show
 from kit.wording.lists import listed
-from kit.wording.names import edge_said
+from kit.wording.names import edge_said, piece_said
 
 Kind = Literal["rule", "curve", "trim", "trace"]
 _LETTERS = "ABCDEFGHJKLMNPQRSTUVWXYZ"  # no I, no O: O is where the two lines cross
@@ -279,7 +279,8 @@ class _Desk:
             if name != self.now.name:
                 for other in piece.edges:
                     if _alike(edge.path, other.path) or (not edge.path.is_straight and _part_of(edge.path, other.path)):
-                        more = {"line": self._said(other, name), "piece": piece.title or name.replace("_", " ")}
+                        title = piece_said(piece.title or name.replace("_", " "))
+                        more = {"line": self._said(other, name), "piece": title}
                         return [self._taken("trace", edge.name, label, edge.path, (name, other.name), more)]
         return self._drawn(label, edge.path, edge.name, was)
 

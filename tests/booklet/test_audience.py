@@ -29,8 +29,8 @@ SHOWN = ("booklet", "paper", "picture", "lay", "cloth", "fitting", "measures", "
 NOT_PRINTED = re.compile(r"^paper-(no_name|\w+_do) ")
 """What to do about a refusal, said to whoever runs the command."""
 IN_USE = (
-    *("about", "begin", "printing", "reading", "measuring", "sizes", "fit-changes", "cloth", "lays", "pieces"),
-    *("marking", "drafting", "worksheet", "sewing", "fitting", "care", "variations"),
+    *("about", "begin", "printing", "reading", "measuring", "sizes", "fit-changes", "cloth", "lays", "marking"),
+    *("pieces", "drafting", "worksheet", "sewing", "fitting", "care", "variations"),
     *("closing", "terms", "index"),
 )
 """Chapters in the order in which they are used (common practice of printed instructions, no source)."""

@@ -163,7 +163,7 @@ def test_the_block_comes_first_then_every_step(tideline: Pattern) -> None:
 
 def test_every_sentence_stands_in_the_readers_numbers(tideline: Pattern) -> None:
     (overarm,) = [step for step in worksheet(tideline) if step.key == "overarm"]
-    assert "Rub out: shoulder seam." in overarm.lines
+    assert "Rub out the shoulder seam." in overarm.lines
     (record,) = [record for record in tideline.steps if record.key == "overarm"]
     long = show(record.pieces[0].edge("overarm").path.length)
     assert re.search(rf"rule from B to K, {re.escape(long)}\.", " ".join(overarm.lines))

@@ -11,8 +11,8 @@ gather-why_quarters = Markierte Viertel halten die Mehrweite dort, wo der Entwur
 
 ease_stitch-sew = { DAT($edge, with: "an") } { $distance } außerhalb der Nahtlinie einen Einhaltefaden mit langen Stichen nähen und lange Fadenenden lassen.
 ease_stitch-sew_two = In der Nahtzugabe { GEN($edge) } zwei Einhaltefäden mit langen Stichen nähen, den ersten { $distance } außerhalb der Nahtlinie, und lange Fadenenden lassen.
-ease_stitch-draw = Den Unterfaden anziehen, bis die Kante um { $less } kürzer ist: { $to }.
-ease_stitch-draw_to_fit = Den Unterfaden anziehen, bis die Kante um { $less } kürzer ist und auf { ACC($fit) } passt: { $to }.
+ease_stitch-draw = Den Unterfaden anziehen, bis die Kante um { $less } kürzer und noch { $to } lang ist.
+ease_stitch-draw_to_fit = Den Unterfaden anziehen, bis die Kante um { $less } kürzer und noch { $to } lang ist: so passt sie auf { ACC($fit) }.
 ease_stitch-draw_later = Den Unterfaden ein wenig anziehen, bis sich die Kante zu wölben beginnt.
 ease_stitch-smooth = Die Mehrweite mit den Fingern verteilen, bis kein Fältchen zu sehen ist, und mit Dampf einbügeln.
 ease_stitch-why = Eine längere Kante, ohne Fältchen eingehalten, gibt dem Körper Raum: über der Schulter, am Ellbogen, am Gesäß.

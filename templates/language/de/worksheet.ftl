@@ -6,8 +6,8 @@ worksheet-how = Punkte werden von O aus gemessen, wo sich zwei Linien im rechten
 worksheet-alike = { $pieces }: alle gleich
 worksheet-origin = Auf Papier eine senkrechte Linie und im rechten Winkel dazu eine waagerechte ziehen. Sie kreuzen sich in O.
 # { $line } nennt eine Linie der Schnittzeichnung, die darauf liegt.
-worksheet-upright = Senkrechte Linie: { $line }.
-worksheet-level = Waagerechte Linie: { $line }.
+worksheet-upright = Die senkrechte Linie ist { NOM($line) }.
+worksheet-level = Die waagerechte Linie ist { NOM($line) }.
 
 # Wo ein Punkt liegt: Zellen einer Tabelle.
 worksheet-right = { $length } nach rechts
@@ -38,8 +38,8 @@ worksheet-arrives = In { $end } von dieser Stelle her einlaufen: { $along } davo
 worksheet-arrives_straight = In { $end } entlang der Geraden einlaufen.
 worksheet-trim = { $edge }: von der vorher gezeichneten Linie nur das Stück von { $start } bis { $end } behalten.
 # { $line } ist eine Linie des Teils { $piece }.
-worksheet-trace = { $edge }: { $line } ({ $piece }) von { $start } bis { $end } abpausen.
-worksheet-rub_out = Ausradieren: { $lines }.
+worksheet-trace = { $edge }: { ACC($line) } { GEN($piece) } von { $start } bis { $end } abpausen.
+worksheet-rub_out = { ACC($lines) } ausradieren.
 
 # Was auf den Linien markiert wird.
 worksheet-notch =
@@ -47,9 +47,9 @@ worksheet-notch =
         [double] { $edge }: ein doppeltes Passzeichen, { $length } von { $start } entlang der Linie.
        *[single] { $edge }: ein Passzeichen, { $length } von { $start } entlang der Linie.
     }
-worksheet-opening = { $edge }: von { $low } bis { $high } ab { $start } entlang der Linie markieren: { $mark }.
-worksheet-mark_on_edge = { $edge }: { $length } von { $start } entlang der Linie markieren: { $mark }.
-worksheet-allow = Außen { $width } Nahtzugabe anzeichnen: { $lines }.
+worksheet-opening = { $edge }: { ACC($mark) } von { $low } bis { $high } ab { $start } entlang der Linie markieren.
+worksheet-mark_on_edge = { $edge }: { ACC($mark) } { $length } von { $start } entlang der Linie markieren.
+worksheet-allow = Außen { DAT($lines, with: "an") } { $width } Nahtzugabe anzeichnen.
 worksheet-grain = Fadenlauf
 worksheet-strip = { $title }: { $count } Streifen zuschneiden, { $length } lang und { $width } breit.
 
@@ -93,4 +93,4 @@ worksheet-name-side_waist = Taille an der Seite
 worksheet-name-underarm_point = Achselpunkt
 
 # Anprobezugabe außerhalb der Nahtzugabe.
-worksheet-allow_extra = Außerhalb davon noch { $width } Anprobezugabe geben: { $lines }.
+worksheet-allow_extra = Außerhalb davon { DAT($lines, with: "an") } noch { $width } Anprobezugabe geben.

@@ -13,7 +13,7 @@ band_ends-why = The ends are stitched from inside and turned, so that no raw edg
 
 set_band-staystitch = Staystitch { $edge } { $row } outside the stitch line and clip the allowance up to that row, about every { $spacing } where the curve is tightest: so it spreads and lies straight along { $band }.
 set_band-clip_curve = Clip the allowance of { $edge } up to the staystitching, about every { $spacing } where the curve is tightest: so it spreads and lies straight along { $band }.
-set_band-clip_band = Clip the allowance of { $straight } almost to its stitch line, about every { $spacing } where this curve is tightest, so that it spreads around it: { $edge }.
+set_band-clip_band = Clip the allowance of { $straight } almost to its stitch line, about every { $spacing } where { $edge } curves most tightly, so that it spreads around the curve.
 set_band-catch = Lay { $caught } flat on the wrong side, raw edges even, so that the seam catches it.
 set_band-pin = Pin { $band } to { $edge }, right sides together.
 set_band-match = Match centres, seams and notches; the ends of { $band } lie exactly at the ends of the edge.

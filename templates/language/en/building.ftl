@@ -8,3 +8,9 @@ building-pages = Laying out the pattern pages
 building-form = Writing the booklet ({ $form })
 building-screen = Writing the booklet (screen)
 building-setting = Setting the booklet in type ({ $form })
+
+# Said first, before the code of the notebook runs.
+building-code = This runs the notebook's code.
+building-left_out = Left out of the booklet: { $what }
+building-failed = Proof failed: the booklet says so on its cover. Do not cut from these pages.
+building-earlier = From an earlier build, not made again: { $files }

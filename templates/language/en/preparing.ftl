@@ -11,8 +11,8 @@ gather-why_quarters = Marked quarters keep the fullness where the design wants i
 
 ease_stitch-sew = Sew one row of long stitches along { $edge }, { $distance } outside the stitch line, and leave long thread ends.
 ease_stitch-sew_two = Sew two rows of long stitches along { $edge } in the allowance, the first { $distance } outside the stitch line, and leave long thread ends.
-ease_stitch-draw = Pull the bobbin thread until the edge is { $less } shorter: { $to }.
-ease_stitch-draw_to_fit = Pull the bobbin thread until the edge is { $less } shorter and fits { $fit }: { $to }.
+ease_stitch-draw = Pull the bobbin thread until the edge is { $less } shorter and measures { $to }.
+ease_stitch-draw_to_fit = Pull the bobbin thread until the edge is { $less } shorter and measures { $to }: so it fits { $fit }.
 ease_stitch-draw_later = Pull the bobbin thread a little, until the edge begins to cup.
 ease_stitch-smooth = Spread the fullness with your fingers until no fold shows, and shrink it with steam.
 ease_stitch-why = A longer edge drawn up without a fold gives room for the body: over the shoulder, the elbow, the seat.

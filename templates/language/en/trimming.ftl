@@ -9,7 +9,7 @@ notch_curve-cut_curve = Cut small wedges out of the allowances along { $edge }, 
 notch_curve-why = On a curve that bends outward the cut edge is longer than the seam: with wedges taken out it lies flat when it is turned.
 
 clip_first-cut = Clip the allowance of { $edge } up to the staystitching, but not into it, with the points of the scissors, about every { $spacing } where the curve is tightest.
-clip_first-cut_to_fit = Clip the allowance of { $edge } almost to its stitch line with the points of the scissors, about every { $spacing } where this curve is tightest: { $fit }.
+clip_first-cut_to_fit = Clip the allowance of { $edge } almost to its stitch line with the points of the scissors, about every { $spacing } where { $fit } curves most tightly.
 clip_first-why = Clipped first, the edge spreads along the other one, so that both can be pinned and sewn without a fold.
 
 trim-cut = Trim the allowances along { $edge } to { $to }.

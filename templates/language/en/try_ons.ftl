@@ -38,11 +38,11 @@ try_on-left = No more than { $left } of allowance is left outside the new line o
 try_on-left_far = No more than { $left } of allowance is left outside the new line of { $place }, { $far } from { THE($at) }.
 # $piece is the title of a piece.
 try_on-redrawn = { $piece }: its edges are others now. Lay the new pattern piece on the cloth and mark its lines.
-try_on-marks = { $piece }: mark anew: { $marks }.
+try_on-marks = { $piece }: mark { THE($marks) } anew.
 try_on-opening_moved = The opening in { $place } hangs on a mark that has moved; it now lies { $stretch }. Close the seam where the old one was, unpick it along the new one, and turn in and stitch its edges there as before.
 try_on-row_moved = The stitching along { $place } hangs on a mark that has moved; it now ends { $spot }. Unpick what lies beyond, or carry it on that far.
-try_on-folds = { $piece }: mark anew: { $folds }.
-try_on-folds_unpick = { $piece }: unpick, mark and sew anew: { $folds }.
+try_on-folds = { $piece }: mark { THE($folds) } anew.
+try_on-folds_unpick = { $piece }: unpick { THE($folds) }, mark and sew anew.
 try_on-fresh = { $piece }: cut this piece now.
 try_on-gone = { $piece }: this piece is not needed any more.
 try_on-strip_longer = { $strip }: { $size } longer from now on.

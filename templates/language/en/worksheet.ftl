@@ -39,8 +39,8 @@ worksheet-arrives = Come into { $end } from a place { $along } before it and the
 worksheet-arrives_straight = Come into { $end } along the straight line.
 worksheet-trim = { $edge }: of the line drawn before keep only what runs from { $start } to { $end }.
 # $line is a line of the piece $piece.
-worksheet-trace = { $edge }: trace { THE($line) } of the piece { $piece } from { $start } to { $end }.
-worksheet-rub_out = Rub out: { $lines }.
+worksheet-trace = { $edge }: trace { THE($line) } of { $piece } from { $start } to { $end }.
+worksheet-rub_out = Rub out { THE($lines) }.
 
 # What is marked on the lines.
 worksheet-notch =
@@ -50,7 +50,7 @@ worksheet-notch =
     }
 worksheet-opening = { $edge }: mark { THE($mark) } from { $low } to { $high } along the line from { $start }.
 worksheet-mark_on_edge = { $edge }: mark { THE($mark) } { $length } from { $start } along the line.
-worksheet-allow = Add { $width } of allowance outside: { $lines }.
+worksheet-allow = Add { $width } of allowance outside { THE($lines) }.
 worksheet-grain = grainline
 worksheet-strip = { $title }: cut { $count ->
         [one] { $count } strip
@@ -97,4 +97,4 @@ worksheet-name-side_waist = waist at the side
 worksheet-name-underarm_point = underarm point
 
 # Extra cloth outside the allowance, trimmed after a fitting.
-worksheet-allow_extra = Add { $width } more outside that, to fit with: { $lines }.
+worksheet-allow_extra = Add { $width } more outside that along { THE($lines) }, to fit with.

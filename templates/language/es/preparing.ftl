@@ -11,8 +11,8 @@ gather-why_quarters = Con los cuartos marcados, la amplitud queda donde la pide 
 
 ease_stitch-sew = Haga una hilera de puntadas largas en { EL($edge) }, a { $distance } por fuera de la línea de costura, y deje los hilos largos.
 ease_stitch-sew_two = Haga dos hileras de puntadas largas dentro del margen { DEL($edge) }, la primera a { $distance } por fuera de la línea de costura, y deje los hilos largos.
-ease_stitch-draw = Tire del hilo de la bobina hasta que el borde mida { $less } menos: { $to }.
-ease_stitch-draw_to_fit = Tire del hilo de la bobina hasta que el borde mida { $less } menos y coincida con { EL($fit) }: { $to }.
+ease_stitch-draw = Tire del hilo de la bobina hasta que el borde mida { $less } menos y quede en { $to }.
+ease_stitch-draw_to_fit = Tire del hilo de la bobina hasta que el borde mida { $less } menos y quede en { $to }: así coincide con { EL($fit) }.
 ease_stitch-draw_later = Tire un poco del hilo de la bobina, hasta que el borde empiece a curvarse.
 ease_stitch-smooth = Reparta la amplitud con los dedos hasta que no se vea ningún pliegue y encójala con vapor.
 ease_stitch-why = Un borde más largo, recogido sin pliegues, da espacio al cuerpo: en el hombro, en el codo, en las nalgas.

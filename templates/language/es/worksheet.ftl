@@ -7,8 +7,8 @@ worksheet-how = Los puntos se miden desde O, donde se cruzan dos líneas a escua
 worksheet-alike = { $pieces }: todas iguales
 worksheet-origin = Trace en el papel una línea vertical y una línea horizontal a escuadra con ella. Se cruzan en O.
 # $line nombra una línea del trazado que cae sobre ella.
-worksheet-upright = La línea vertical es: { $line }.
-worksheet-level = La línea horizontal es: { $line }.
+worksheet-upright = La línea vertical es { EL($line) }.
+worksheet-level = La línea horizontal es { EL($line) }.
 
 # Dónde está un punto: celdas de una tabla.
 worksheet-right = { $length } a la derecha
@@ -39,8 +39,8 @@ worksheet-arrives = Llegue a { $end } desde un lugar { $along } antes y después
 worksheet-arrives_straight = Llegue a { $end } siguiendo la recta.
 worksheet-trim = { $edge }: de la línea trazada antes conserve solo lo que va de { $start } a { $end }.
 # $line es una línea de la pieza $piece.
-worksheet-trace = { $edge }: calque la línea «{ $line }» de la pieza «{ $piece }», de { $start } a { $end }.
-worksheet-rub_out = Borre: { $lines }.
+worksheet-trace = { $edge }: calque { EL($line) } { DEL($piece) }, de { $start } a { $end }.
+worksheet-rub_out = Borre { EL($lines) }.
 
 # Lo que se marca en las líneas.
 worksheet-notch =
@@ -48,9 +48,9 @@ worksheet-notch =
         [double] { $edge }: un piquete doble a { $length } de { $start }, medido por la línea.
        *[single] { $edge }: un piquete a { $length } de { $start }, medido por la línea.
     }
-worksheet-opening = { $edge }: marque «{ $mark }» de { $low } a { $high }, medido por la línea desde { $start }.
-worksheet-mark_on_edge = { $edge }: marque «{ $mark }» a { $length } de { $start }, medido por la línea.
-worksheet-allow = Añada por fuera { $width } de margen de costura: { $lines }.
+worksheet-opening = { $edge }: marque { EL($mark) } de { $low } a { $high }, medido por la línea desde { $start }.
+worksheet-mark_on_edge = { $edge }: marque { EL($mark) } a { $length } de { $start }, medido por la línea.
+worksheet-allow = Añada { $width } de margen de costura por fuera { DEL($lines) }.
 worksheet-grain = hilo
 worksheet-strip = { $title }: corte { $count ->
         [one] { $count } tira
@@ -97,4 +97,4 @@ worksheet-name-side_waist = cintura en el costado
 worksheet-name-underarm_point = punto de axila
 
 # Tela de más por fuera del margen, que se recorta después de la prueba.
-worksheet-allow_extra = Dé por fuera { $width } más para la prueba: { $lines }.
+worksheet-allow_extra = Dé { $width } más por fuera { DEL($lines) } para la prueba.

@@ -8,3 +8,9 @@ building-pages = Disposition des pages du patron
 building-form = Écriture du livret ({ $form })
 building-screen = Écriture du livret (écran)
 building-setting = Mise en page du livret ({ $form })
+
+# Dit en premier, avant que le code de la leçon s’exécute.
+building-code = Le code du fichier de la leçon va s’exécuter.
+building-left_out = Laissé hors du livret : { $what }
+building-failed = Vérification échouée : le livret le dit en couverture. Ne pas couper d’après ces pages.
+building-earlier = D’une création précédente, non refait : { $files }

@@ -15,8 +15,8 @@ gather-why_quarters = Les quarts marqués gardent l’ampleur là où le modèle
 
 ease_stitch-sew = Passer un fil d’embu : un rang de longs points le long { DU($edge) }, à { $distance } à l’extérieur de la ligne de couture, en laissant de longs bouts de fil.
 ease_stitch-sew_two = Passer deux fils d’embu : deux rangs de longs points dans la marge { DU($edge) }, le premier à { $distance } à l’extérieur de la ligne de couture, en laissant de longs bouts de fil.
-ease_stitch-draw = Tirer le fil de canette jusqu’à ce que le bord soit plus court de { $less } : { $to }.
-ease_stitch-draw_to_fit = Tirer le fil de canette jusqu’à ce que le bord soit plus court de { $less } et s’ajuste { AU($fit) } : { $to }.
+ease_stitch-draw = Tirer le fil de canette jusqu’à ce que le bord soit plus court de { $less } et ne mesure plus que { $to }.
+ease_stitch-draw_to_fit = Tirer le fil de canette jusqu’à ce que le bord soit plus court de { $less } et ne mesure plus que { $to } ; il s’ajuste alors { AU($fit) }.
 ease_stitch-draw_later = Tirer un peu le fil de canette, jusqu’à ce que le bord commence à se creuser.
 ease_stitch-smooth = Répartir l’embu du bout des doigts jusqu’à ce qu’aucun pli ne se voie, et le résorber à la vapeur.
 ease_stitch-why = Un bord plus long, resserré sans pli, fait de la place au corps : sur l’épaule, au coude, au bassin.

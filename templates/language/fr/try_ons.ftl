@@ -1,6 +1,6 @@
 # Phrases de kit/sewing/operations/try_ons.py.
 
-try_on-wear = Essayer, sur l’envers ou sur l’endroit, avec les chaussures et les sous-vêtements qui se porteront avec.
+try_on-wear = Essayer, sur l’envers ou sur l’endroit, avec les chaussures et les sous-vêtements que l’on portera avec.
 try_on-wear_head = Essayer sur la tête, sur l’envers ou sur l’endroit.
 try_on-mark = Marquer { LE($places) } avec des épingles ou à la craie.
 try_on-note = { $note }
@@ -31,11 +31,11 @@ try_on-trim_line = Recouper { LE($place) } sur la nouvelle ligne.
 try_on-left = Il ne reste que { $left } de marge au-delà de la nouvelle ligne { DU($place) }, { AU($at) }.
 try_on-left_far = Il ne reste que { $left } de marge au-delà de la nouvelle ligne { DU($place) }, à { $far } { DU($at) }.
 try_on-redrawn = { $piece } : ses bords sont maintenant autres. Poser la nouvelle pièce de patron sur le tissu et reporter ses lignes.
-try_on-marks = { $piece } : marquer de nouveau : { $marks }.
+try_on-marks = { $piece } : marquer de nouveau { LE($marks) }.
 try_on-opening_moved = L’ouverture { DU($place) } tient à un repère qui s’est déplacé ; elle va maintenant { $stretch }. Fermer la couture là où était l’ancienne, la découdre le long de la nouvelle, y rentrer et piquer les bords comme avant.
 try_on-row_moved = La piqûre { DU($place) } tient à un repère qui s’est déplacé ; elle se termine maintenant { $spot }. Découdre ce qui dépasse, ou continuer la piqûre jusque-là.
-try_on-folds = { $piece } : marquer de nouveau : { $folds }.
-try_on-folds_unpick = { $piece } : découdre, marquer et recoudre : { $folds }.
+try_on-folds = { $piece } : marquer de nouveau { LE($folds) }.
+try_on-folds_unpick = { $piece } : découdre { LE($folds) }, marquer de nouveau et recoudre.
 try_on-fresh = { $piece } : couper cette pièce maintenant.
 try_on-gone = { $piece } : cette pièce ne sert plus.
 try_on-strip_longer = { $strip } : { $size } de plus en longueur désormais.

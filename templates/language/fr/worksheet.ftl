@@ -6,8 +6,8 @@ worksheet-how = Les points se mesurent depuis O, où se croisent deux lignes d�
 worksheet-alike = { $pieces } : toutes pareilles
 worksheet-origin = Sur le papier, tracer à la règle une ligne verticale et une ligne horizontale d’équerre avec elle. Elles se croisent en O.
 # $line nomme une ligne du tracé qui s’y trouve.
-worksheet-upright = Ligne verticale : { $line }.
-worksheet-level = Ligne horizontale : { $line }.
+worksheet-upright = La ligne verticale est { LE($line) }.
+worksheet-level = La ligne horizontale est { LE($line) }.
 
 # La place d’un point : cases d’un tableau.
 worksheet-right = { $length } à droite
@@ -36,8 +36,8 @@ worksheet-arrives = Arriver en { $end } depuis un point à { $along } avant lui,
 worksheet-arrives_straight = Arriver en { $end } le long de la corde.
 worksheet-trim = { $edge } : de la ligne déjà tracée, ne garder que la partie de { $start } à { $end }.
 # $line est une ligne de la pièce $piece.
-worksheet-trace = { $edge } : relever « { $line } » de la pièce « { $piece } », de { $start } à { $end }.
-worksheet-rub_out = Gommer : { $lines }.
+worksheet-trace = { $edge } : relever { LE($line) } { DU($piece) }, de { $start } à { $end }.
+worksheet-rub_out = Gommer { LE($lines) }.
 
 # Ce qui se marque sur les lignes.
 worksheet-notch =
@@ -45,9 +45,9 @@ worksheet-notch =
         [double] { $edge } : un double cran à { $length } de { $start } le long de la ligne.
        *[single] { $edge } : un cran à { $length } de { $start } le long de la ligne.
     }
-worksheet-opening = { $edge } : marquer « { $mark } » de { $low } à { $high } le long de la ligne depuis { $start }.
-worksheet-mark_on_edge = { $edge } : marquer « { $mark } » à { $length } de { $start } le long de la ligne.
-worksheet-allow = Ajouter { $width } de marge à l’extérieur : { $lines }.
+worksheet-opening = { $edge } : marquer { LE($mark) } de { $low } à { $high } le long de la ligne depuis { $start }.
+worksheet-mark_on_edge = { $edge } : marquer { LE($mark) } à { $length } de { $start } le long de la ligne.
+worksheet-allow = Ajouter { $width } de marge à l’extérieur { DU($lines) }.
 worksheet-grain = droit-fil
 worksheet-strip =
     { $count ->
@@ -95,4 +95,4 @@ worksheet-name-side_waist = taille au côté
 worksheet-name-underarm_point = point de dessous de bras
 
 # Surplus à l’extérieur de la marge, recoupé après l’essayage.
-worksheet-allow_extra = Ajouter encore { $width } à l’extérieur pour l’essayage : { $lines }.
+worksheet-allow_extra = Ajouter encore { $width } à l’extérieur { DU($lines) } pour l’essayage.
