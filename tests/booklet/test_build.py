@@ -19,10 +19,12 @@ from kit.booklet import writing
 from kit.booklet.asked_forms import ALL, DEFAULT, asked_forms
 from kit.booklet.build import DATA, Built, build
 from kit.booklet.buying import Shopping
+from kit.cli import main
 from kit.errors import KitError
 from kit.lesson.pattern import Pattern
 from kit.paper.papers import papers_of
 from tests.forked_kernels import begun_anew
+from tests.pseudo import CODE, OPEN, pseudo
 from tests.roster.conftest import napkin_at
 from tests.unplaced import unplaced
 
@@ -47,6 +49,11 @@ def leave_out_cloth_and_pages(patch: pytest.MonkeyPatch) -> None:
     patch.setattr(writing, "shopping", lambda handed, kept: Shopping((), ()))
     patch.setattr(writing, "write_pages", pages)
     unplaced(patch)
+
+
+def forget_the_sides(book: nbformat.NotebookNode) -> None:
+    """The sides stay open, and the proof fails."""
+    book.cells = [cell for cell in book.cells if cell.get("id") != "sides"]
 
 
 @pytest.fixture
@@ -208,6 +215,21 @@ def test_a_language_is_spoken_and_missing_words_are_counted(write_lesson: Writer
     assert len(built.notes) == 1 and "pebble_top.es.po" in built.notes[0]
 
 
+def test_a_build_tells_what_it_does_in_the_language_asked(
+    write_lesson: Writer, tmp_path: Path, quick: None, capsys: pytest.CaptureFixture[str]
+) -> None:
+    """Every line but the paths, in a language made up for tests, which puts what is said between guillemets; also
+    that the proof failed, and that files of an earlier build are left."""
+    path, out = write_lesson(change=forget_the_sides), tmp_path / "out"
+    out.mkdir()
+    (out / "booklet-a5.pdf").write_bytes(b"%PDF-1.7")
+    with pseudo():
+        main(["build", str(path), "--forms", "html", "--language", CODE, "--out", str(out)])
+    said = [line for line in capsys.readouterr().out.splitlines() if line.strip() and not line.startswith(str(out))]
+    assert len(said) > 8 and any("cover" in line for line in said)
+    assert not [line for line in said if OPEN not in line]
+
+
 def test_sizes_that_cannot_be_drafted_are_noted_each_in_a_line(
     write_lesson: Writer, tmp_path: Path, quick: None
 ) -> None:
@@ -274,9 +296,6 @@ def test_an_output_folder_without_permission(write_lesson: Writer, tmp_path: Pat
 def test_a_lesson_that_fails_its_proof_is_built_with_a_banner(
     write_lesson: Writer, tmp_path: Path, quick: None
 ) -> None:
-    def forget_the_sides(book: nbformat.NotebookNode) -> None:
-        book.cells = [cell for cell in book.cells if cell.get("id") != "sides"]
-
     out = tmp_path / "out"
     built = build(write_lesson(change=forget_the_sides), out, forms="html")
     assert built.failed

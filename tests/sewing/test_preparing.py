@@ -47,7 +47,7 @@ def test_gathers_are_drawn_up_to_fit_what_they_are_sewn_to(sewn, skirt):
     assert found.said == [
         "Set the longest stitch and sew two rows along the waist of the skirt, 6 mm (1/4 in) apart, on either side of "
         "the stitch line. Leave long thread ends and do not backstitch.",
-        "Mark the quarters of this edge and of the edge it will be sewn to.",
+        "Mark the quarters of the waist of the skirt and of the edge it will be sewn to.",
         "Pull the bobbin threads from both ends until it fits the lower of the yoke: 60 cm (23 5/8 in) instead of "
         "90 cm (35 1/2 in). Wind them around a pin.",
         "Spread the gathers evenly between the marks.",
@@ -78,7 +78,7 @@ def test_gathers_have_a_least_and_a_most(sewn, skirt):
 def test_ease_stitching_says_by_how_much(sewn, skirt):
     found = sewn(skirt, lambda make, skirt, yoke: make.ease_stitch(skirt.waist, to=42 * cm))
     assert found.codes == []
-    assert "until the edge is 6 cm (2 3/8 in) shorter: 84 cm" in found.said[1]
+    assert "until the edge is 6 cm (2 3/8 in) shorter and measures 84 cm" in found.said[1]
     much = lambda make, skirt, yoke: make.ease_stitch(skirt.waist, to=35 * cm)  # noqa: E731
     none = lambda make, skirt, yoke: make.ease_stitch(skirt.waist, to=46 * cm)  # noqa: E731
     assert sewn(skirt, much).codes == ["too_much_to_ease"]

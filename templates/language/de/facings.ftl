@@ -22,4 +22,4 @@ attach_facing-why = Verschieden breit zurückgeschnittene Lagen bilden keinen Wu
 understitch-press = { ACC($facing) } aufklappen und die Nahtzugaben dorthin bügeln.
 understitch-sew = Untersteppen: { $distance } neben der Naht auf { ACC($facing) } steppen, nur durch diese Lage und die Nahtzugaben.
 understitch-roll = { ACC($facing) } wieder nach innen legen und bügeln: die Naht rollt von selbst außer Sicht.
-understitch-why = Diese Naht zieht die Kante ein wenig nach innen, sodass der Beleg nicht hervorrollt.
+understitch-why = Die Stepplinie zieht die Kante ein wenig nach innen, sodass der Beleg nicht hervorrollt.

@@ -2,7 +2,7 @@
 
 gather-sew = { DAT($edge, with: "an") } mit dem längsten Stich zwei Reihen nähen, { $apart } auseinander, beiderseits der Nahtlinie. Lange Fadenenden lassen und nicht verriegeln.
 gather-sew_more = { DAT($edge, with: "an") } mit dem längsten Stich { $rows } Reihen nähen, { $apart } auseinander. Lange Fadenenden lassen und nicht verriegeln.
-gather-mark = An dieser Kante und an der, an die sie genäht wird, die Viertel markieren.
+gather-mark = { DAT($edge, with: "an") } und an der Kante, an die genäht wird, die Viertel markieren.
 gather-draw = Die Unterfäden von beiden Enden her anziehen, bis die Kante { $to } statt { $full } misst, und um eine Stecknadel wickeln.
 gather-draw_to_fit = Die Unterfäden von beiden Enden her anziehen, bis die Kante auf { ACC($fit) } passt: { $to } statt { $full }. Um eine Stecknadel wickeln.
 gather-spread = Die Kräuselfältchen zwischen den Markierungen gleichmäßig verteilen.

@@ -2,7 +2,7 @@
 
 gather-sew = Set the longest stitch and sew two rows along { $edge }, { $apart } apart, on either side of the stitch line. Leave long thread ends and do not backstitch.
 gather-sew_more = Set the longest stitch and sew { $rows } rows along { $edge }, { $apart } apart. Leave long thread ends and do not backstitch.
-gather-mark = Mark the quarters of this edge and of the edge it will be sewn to.
+gather-mark = Mark the quarters of { $edge } and of the edge it will be sewn to.
 gather-draw = Pull the bobbin threads from both ends until it measures { $to } instead of { $full }, and wind them around a pin.
 gather-draw_to_fit = Pull the bobbin threads from both ends until it fits { $fit }: { $to } instead of { $full }. Wind them around a pin.
 gather-spread = Spread the gathers evenly between the marks.

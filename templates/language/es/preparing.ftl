@@ -2,7 +2,7 @@
 
 gather-sew = Ponga la puntada más larga y haga dos hileras en { EL($edge) }, separadas { $apart }, una a cada lado de la línea de costura. Deje los hilos largos y no remate.
 gather-sew_more = Ponga la puntada más larga y haga { $rows } hileras en { EL($edge) }, separadas { $apart }. Deje los hilos largos y no remate.
-gather-mark = Marque los cuartos de este borde y los del borde al que se va a coser.
+gather-mark = Marque los cuartos { DEL($edge) } y los del borde con el que se va a coser.
 gather-draw = Tire de los hilos de la bobina desde los dos extremos hasta que mida { $to } en vez de { $full }, y enrósquelos en un alfiler.
 gather-draw_to_fit = Tire de los hilos de la bobina desde los dos extremos hasta que el borde coincida con { EL($fit) }: { $to } en vez de { $full }. Enrósquelos en un alfiler.
 gather-spread = Reparta los frunces por igual entre las marcas.

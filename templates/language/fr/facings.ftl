@@ -27,4 +27,4 @@ attach_facing-why = Des épaisseurs recoupées à des largeurs différentes ne m
 understitch-press = Déplier { LE($facing) } et coucher les marges au fer de ce côté.
 understitch-sew = Sous-piquer : piquer sur { LE($facing) }, à { $distance } de la couture, à travers cette épaisseur et les marges seulement.
 understitch-roll = Rabattre { LE($facing) } à l’intérieur et repasser : la couture se place d’elle-même un peu à l’intérieur.
-understitch-why = Cette piqûre tire la couture un peu vers l’intérieur, si bien que la parementure ne peut ni ressortir ni se voir.
+understitch-why = La sous-piqûre tire la couture un peu vers l’intérieur, si bien que la parementure ne peut ni ressortir ni se voir.

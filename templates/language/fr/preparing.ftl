@@ -6,7 +6,7 @@ gather-sew_more =
         [one] Régler le point le plus long et piquer { $rows } rang le long { DU($edge) }, à { $apart } l’un de l’autre. Laisser de longs bouts de fil, sans point d’arrêt.
        *[other] Régler le point le plus long et piquer { $rows } rangs le long { DU($edge) }, à { $apart } l’un de l’autre. Laisser de longs bouts de fil, sans point d’arrêt.
     }
-gather-mark = Marquer les quarts de ce bord et ceux du bord auquel il sera cousu.
+gather-mark = Marquer les quarts { DU($edge) } et ceux du bord qui sera cousu avec.
 gather-draw = Tirer les fils de canette par les deux bouts jusqu’à ce que le bord mesure { $to } au lieu de { $full }, et les enrouler autour d’une épingle.
 gather-draw_to_fit = Tirer les fils de canette par les deux bouts jusqu’à ce que le bord s’ajuste { AU($fit) } : { $to } au lieu de { $full }. Les enrouler autour d’une épingle.
 gather-spread = Répartir régulièrement les fronces entre les repères.
