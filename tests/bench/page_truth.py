@@ -33,6 +33,7 @@ from kit.page.opened import without_notebook
 sys.path.insert(0, str(Path(__file__).resolve().parents[1]))
 from both_pythons import Apart, settings
 from example import lesson_notebooks
+from patience import drafting_patiently
 
 ROOT = Path(__file__).resolve().parents[2]
 
@@ -87,7 +88,8 @@ def main() -> int:
     asked = parser.parse_args()
     lessons = asked.lessons or [path.stem for path in lesson_notebooks()]
     wrong = 0
-    with tempfile.TemporaryDirectory() as scratch, sync_playwright() as playwright:
+    # A page stops what does not end by ending its worker; here the clock of a busy machine must not stop what does.
+    with tempfile.TemporaryDirectory() as scratch, sync_playwright() as playwright, drafting_patiently():
         folder = Path(scratch) / "page"
         build_page(ROOT / "example_notebooks" / "ferry_tote.ipynb", folder, cloth=False, spoken=["en"])
         without_notebook()  # as in the page: a panel of the lesson would work it anew at every setting
