@@ -17,6 +17,7 @@ from kit.geometry.point import TOLERANCE, Point, place
 _SHARPEST = math.radians(170.0)
 _JOG = 1.0  # mm: what is shorter is not seen in a picture
 _SHOWN = 0.3  # mm that straight bits may lie beside a curve, there
+_LOOKED = 200  # places of a parallel that passes a part over, at which its distance is measured
 
 
 def parallel(path: Path, d: float) -> Path:
@@ -41,10 +42,17 @@ def parallel(path: Path, d: float) -> Path:
         first, second = curves[0].split(curves[0].t_at(curves[0].length / 2))
         curves = [second, *curves[1:], first]
     done = Path(curves[0].parallel(d))
-    before = curves[0]
+    before, passed = curves[0], None
     for curve in curves[1:]:
-        done = _joined(done, Path(curve.parallel(d)), before, curve, d)
-        before = curve
+        further = _joined(done, Path(curve.parallel(d)), before, curve, d)
+        if further is None:
+            # Shorter than the parallel lies aside, it vanishes at an inner corner, as the lap beside a button edge does
+            # in the facing that runs round both: what follows it is trimmed against what lies before it.
+            passed = passed or curve
+            continue
+        done, before = further, curve
+    if passed and (before is not curves[-1] or not _keeps_off(done, path, d)):
+        raise _too_short(d, passed.start)
     if closed and not done.start.close_to(done.end):
         raise _too_short(d, path.start)
     return done
@@ -75,7 +83,14 @@ def beside(path: Path, d: float) -> Path:
     return Path(tuple(Line(one, two) for one, two in pairwise(moved)))
 
 
-def _joined(done: Path, run: Path, before: Curve, after: Curve, d: float) -> Path:
+def _keeps_off(done: Path, path: Path, d: float) -> bool:
+    """Whether all of the parallel lies as far from the path as it should, and nowhere nearer."""
+    places = (done.at(done.length * share / _LOOKED) for share in range(_LOOKED + 1))
+    return all(path.distance_to(place) > abs(d) - 5 * TOLERANCE for place in places)
+
+
+def _joined(done: Path, run: Path, before: Curve, after: Curve, d: float) -> Path | None:
+    """The parallel with the next part's; None where that part is too short to be met at an inner corner."""
     gap = done.end.distance(run.start)
     if gap <= TOLERANCE / 2:
         return done.joined(run)
@@ -103,7 +118,7 @@ def _joined(done: Path, run: Path, before: Curve, after: Curve, d: float) -> Pat
             return Path.of(done.between(0.0, d0), run.between(d1, run.length))
     if gap < 5 * TOLERANCE:
         return Path.of(*done.curves, Line(done.end, run.start), *run.curves)
-    raise _too_short(d, corner)
+    return None
 
 
 def _carried_on(path: Path, tip: Point) -> Path:

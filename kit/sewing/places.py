@@ -110,7 +110,10 @@ def raw_beside(state: State, pattern: Cut, runs: Iterable[Run]) -> Run | None:
 
 
 def all_raw_beside(state: State, pattern: Cut, runs: Iterable[Run]) -> Iterator[Run]:
-    """The edges beside the runs that are still raw where they meet them; parts of edges are not asked."""
+    """The edges beside the runs that are still raw where they meet them; parts of edges are not asked, nor edges that
+    are runs of the same row, as `[front.waist, front.wrap]`."""
+    runs = tuple(runs)
+    row = {(run.piece, side, name) for run in runs for side in sides_of(pattern, run) for name in run.edges}
     for run in runs:
         piece = pattern.piece(run.piece)
         if run.start is not None or run.end is not None:
@@ -118,7 +121,8 @@ def all_raw_beside(state: State, pattern: Cut, runs: Iterable[Run]) -> Iterator[
         for name in neighbours(piece, run.edges):
             at = corner(pattern, run, name)
             for side in sides_of(pattern, run):
-                if name != piece.fold and not closed_at(state, (run.piece, side, name), at):
+                beside = (run.piece, side, name)
+                if name != piece.fold and beside not in row and not closed_at(state, beside, at):
                     yield Run(run.piece, (name,), side)
 
 

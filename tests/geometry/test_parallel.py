@@ -7,7 +7,7 @@ import math
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
-from shapely import LineString, Polygon
+from shapely import LineString, Polygon, box
 from shapely import Point as Spot
 
 from kit.errors import KitError
@@ -101,6 +101,31 @@ def test_corners_are_mitred_outside_and_trimmed_inside() -> None:
     ell = Path.of(Line(Point(0, 0), Point(100, 0)), Line(Point(100, 0), Point(100, 80)))
     assert [p for p in parallel(ell, -10).points()] == [Point(0, -10), Point(110, -10), Point(110, 80)]
     assert [p for p in parallel(ell, 10).points()] == [Point(0, 10), Point(90, 10), Point(90, 80)]
+
+
+@pytest.mark.parametrize("lap", [5.0, 20.0, 49.0])
+def test_a_lap_shorter_than_a_facing_is_deep_is_passed_over(lap: float) -> None:
+    """Up a button edge, in along its lap and on round the neck, and the same the other way: against the front that it
+    bounds, buffered inward by GEOS."""
+    neck = Cubic.square(Point(0, 350), RIGHT, Point(75, 430), UP)
+    path = Path.of(Line(Point(-lap, 0), Point(-lap, 350)), Line(Point(-lap, 350), Point(0, 350)), neck)
+    deep = 50.0
+    front = Polygon([*flat(path, 0.01), (600, 430), (600, 0)]).buffer(-deep, quad_segs=180)
+    seen = box(-100, 60, 400, 370)  # away from where the front's other edges are buffered too
+    want = front.exterior.intersection(seen)
+    for got in (parallel(path, -deep), parallel(path.reversed(), deep).reversed()):
+        assert got.start.close_to(Point(deep - lap, 0))
+        assert got.end.close_to(Point(75 + deep, 430))
+        assert LineString(flat(got)).intersection(seen).hausdorff_distance(want) < 0.05
+
+
+def test_a_notch_narrower_than_the_parallel_is_deep_is_still_refused() -> None:
+    """What follows the short part must clear the line before it: a step of the outline that turns back does not."""
+    path = Path.of(
+        Line(Point(0, 0), Point(0, 100)), Line(Point(0, 100), Point(10, 100)), Line(Point(10, 100), Point(10, 0))
+    )
+    with pytest.raises(KitError):
+        parallel(path, -30.0)
 
 
 def test_smooth_joints_stay_joined() -> None:

@@ -564,6 +564,34 @@ def test_the_upper_end_of_a_button_band_is_shut_in_with_the_neck(garments, sewn)
     assert button_band(garments, sewn, neck) == []
 
 
+def wrapped(garments, sewn, row, hemmed=("edge",)):
+    """A wrap front whose waist is drawn in two edges, with a band along both; `row` names them."""
+    front = garments.polygon(
+        "front",
+        [(0, 0), (0, 300), (100, 300), (300, 300), (300, 0)],
+        {"edge": 10, "wrap": 10, "waist": 10, "side": 10, "hem": 10},
+    )
+    band = garments.rectangle("band", 300, 50, {"lower": 10, "right": 10, "upper": 10, "left": 10})
+
+    def set_on(make, front, band):
+        make.narrow_hem(front.hem, front.side, turn=5 * mm)
+        for name in hemmed:
+            make.narrow_hem(getattr(front, name), turn=5 * mm)
+        make.set_band(band.lower, row(front), allowance=1 * cm)
+
+    return sewn((front, band), set_on).codes
+
+
+@pytest.mark.parametrize(
+    "row", [lambda front: [front.wrap, front.waist], lambda front: front.wrap + front.waist], ids=["list", "run"]
+)
+def test_edges_of_one_row_are_not_raw_beside_each_other(garments, sewn, row):
+    """However the row is written, a band along both edges ends at the finished edges beside the row, and only there
+    (common practice, no source)."""
+    assert "band_end_raw" not in wrapped(garments, sewn, row)
+    assert "band_end_raw" in wrapped(garments, sewn, row, hemmed=())
+
+
 def test_a_cuff_may_begin_at_a_place_within_the_gathered_wrist(garments):
     """As at a slit: from there to the seam and from the seam on are together the whole edge as it is drawn up."""
 
