@@ -530,7 +530,9 @@ class Lesson:
     def save(self) -> None:
         """Keep size, units and the values that differ from their defaults in the sidecar file: a default changed
         later in the notebook then counts."""
-        sitting_down.save(self._sitting, self._with_fits(self._definition))
+        kept = sitting_down.save(self._sitting, self._with_fits(self._definition))
+        if kept != self._sitting.sidecar:  # set by itself: a value that another thread moved meanwhile stays
+            self._sitting = replace(self._sitting, sidecar=kept)
 
     def work(
         self,

@@ -55,11 +55,14 @@ def path_for(slug: str, folder: Path | None = None) -> Path:
     """The file of the lesson `slug` that is being made: one of its own where that of the title belongs to another
     notebook in the folder."""
     place = folder or Path.cwd()
-    usual, own = place / f"{slug}.values.json", notebook()
-    other = owner(usual) if own else ""
-    if other and other != own:
-        return place / f"{slug}.{Path(own).stem}.values.json"
-    return usual
+    return own_path(place / f"{slug}.values.json", slug, notebook())
+
+
+def own_path(path: Path, slug: str, book: str) -> Path:
+    """`path`, or the file that notebook `book` has to itself where that belongs to another notebook in the folder, as
+    it may since the lesson was made: of two notebooks with a new title the first that keeps something has the file."""
+    other = owner(path) if book else ""
+    return path.with_name(f"{slug}.{Path(book).stem}.values.json") if other and other != book else path
 
 
 def owner(path: Path) -> str:
@@ -126,6 +129,7 @@ def _update(path: Path, slug: str, changes: dict[str, Any], book: str) -> None:
     if here().building:
         return
     data: dict[str, Any] = {}
+    path = own_path(path, slug, book)
     if path.exists():
         if read(path, slug).trouble:
             _set_aside(path)

@@ -120,14 +120,16 @@ def chosen(
     return replace(sitting, body=body or sitting.body, units=sitting.units if units is None else system_said(units))
 
 
-def save(sitting: Sitting, definition: Definition) -> None:
+def save(sitting: Sitting, definition: Definition) -> Path:
     """Write size, units and the values that differ from their defaults into the sidecar file: a default changed later
-    in the notebook then counts."""
+    in the notebook then counts. Gives the file they are in."""
     size = sitting.body.name if sitting.body.name in definition.chart else ""
     definition = definition.fitted(sitting.body)
     values, defaults = sitting.values(definition.parameters), definition.defaults
     moved = {name: value for name, value in values.items() if value != defaults[name]}
-    sidecar.write(sitting.sidecar, definition.info.slug, size, sitting.units, moved, book=sitting.book)
+    slug = definition.info.slug
+    sidecar.write(sitting.sidecar, slug, size, sitting.units, moved, book=sitting.book)
+    return sidecar.own_path(sitting.sidecar, slug, sitting.book)
 
 
 def with_fittings(sitting: Sitting, definition: Definition, fittings: Sequence[Fitting]) -> Sitting:

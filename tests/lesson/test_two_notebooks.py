@@ -48,6 +48,21 @@ def test_the_second_does_not_take_the_values_of_the_first(books: tuple[Path, Pat
     ]
 
 
+def test_of_two_open_before_anything_is_kept_the_first_to_keep_something_has_the_file(books: tuple[Path, Path]) -> None:
+    """Else the second writes its values over those of the first, which has them when it is opened again."""
+    first, second = made(books[0]), made(books[1])
+    first.change(hem=15 * cm)
+    first.save()
+    second.change(hem=5 * cm)
+    second.save()
+    assert made(books[0]).values == {"hem": 150.0} and made(books[1]).values == {"hem": 50.0}
+    assert "shore.ipynb in this folder has the same title" in told(second) and not told(first)
+    second.begin_fitting("First toile")
+    second.change(hem=6 * cm)
+    second.keep_fitting("Too short.")
+    assert not made(books[0]).fittings and [one.title for one in made(books[1]).fittings] == ["First toile"]
+
+
 def test_a_notebook_that_was_renamed_keeps_its_values(books: tuple[Path, Path]) -> None:
     first = made(books[0])
     first.change(hem=15 * cm)
