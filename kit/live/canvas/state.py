@@ -10,8 +10,10 @@ from __future__ import annotations
 
 import json
 from collections.abc import Iterable, Mapping, Sequence
+from functools import lru_cache
 from hashlib import blake2b
-from itertools import pairwise
+from itertools import cycle, pairwise
+from operator import add
 from typing import Any
 
 from kit.errors import KitError
@@ -121,6 +123,16 @@ def ink(theme: Theme) -> dict[str, Any]:
     }
 
 
+@lru_cache(maxsize=1024)
+def _row(curves: tuple[Curve, ...]) -> tuple[float, ...]:
+    """The numbers of a line where it was drawn. A move changes few of a draft's lines: the others have theirs still."""
+    row = [curves[0].start.x, curves[0].start.y]
+    for cubic in steady(curves):
+        for point in (cubic.c1, cubic.c2, cubic.end):
+            row += (point.x, point.y)
+    return tuple(row)
+
+
 class _Sheet:
     """The items and numbers of one state, in painting order."""
 
@@ -173,11 +185,8 @@ class _Sheet:
         """A line made of cubic segments: its start, then three points for each segment."""
         if not curves:
             return
-        row = [curves[0].start.x + by.x, curves[0].start.y + by.y]
-        for cubic in steady(curves):
-            for point in (cubic.c1, cubic.c2, cubic.end):
-                row += (point.x + by.x, point.y + by.y)
-        self._add("path", layer, role, row, **more)
+        where = cycle((by.x, by.y))
+        self._add("path", layer, role, map(add, _row(tuple(curves)), where), **more)
 
     def _text(self, text: str, at: Point, layer: str, role: str, **more: Any) -> None:
         self._add("text", layer, role, (at.x, at.y), text=text, **more)
