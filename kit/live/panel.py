@@ -207,7 +207,8 @@ class Panel(widgets.VBox):
         # Where there is no room beside the sliders, as on a phone, the draft and what is said of it stand beneath them.
         narrow = {"align_items": "flex-start", "flex_flow": "row wrap"}
         self._body_box = widgets.HBox([self._sliders, right], layout=narrow)
-        for part, name in ((right, "beside"), (self._body_box, "body"), (self.message, "message")):
+        named = ((self._head, "head"), (right, "beside"), (self._body_box, "body"), (self.message, "message"))
+        for part, name in named:
             part.add_class(f"lessonkit-{name}")
 
     def _furnish(self) -> None:

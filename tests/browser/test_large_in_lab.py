@@ -26,12 +26,19 @@ CELLS = (
     '@lesson.step("Lower the hem")\ndef lower(front, hem):\n    "Rule the hem {hem} below the waistline."\n'
     '    front.draw(hem=front.waist.parallel(hem, "down"), instead_of=front.hip)\n'
     "    front.join(front.side, front.hem)\n    front.join(front.hem, front.centre)",
+    '@lesson.finished("Hem of the whole garment, all round")\ndef hem_round(front):\n    return front.hem.length * 4',
     "panel(lesson)",
     'show_large(lesson, "hem")',
 )
 BOX = (
     "(name) => { const b = document.querySelector(name).getBoundingClientRect(); return [b.x, b.y, b.width, b.height] }"
 )
+
+# What reaches beyond the right edge of a part of the page: its name and how far, px.
+OUTSIDE = """(name) => { const root = document.querySelector(name), edge = root.getBoundingClientRect().right;
+  return [...root.querySelectorAll("select, button, table, input, label")]
+    .map((e) => [e.tagName, e.textContent.slice(0, 30), Math.round(e.getBoundingClientRect().right - edge)])
+    .filter(([, , far]) => far > 1) }"""
 
 
 @pytest.fixture(scope="module")
@@ -60,6 +67,7 @@ def test_the_panel_uses_the_width_and_keeps_its_picture_in_sight(
     panel, picture, rows = (page.evaluate(BOX, f".lessonkit-{name}") for name in ("panel", "picture", "rows"))
     assert picture[0] + picture[2] >= panel[0] + panel[2] - 32, "the picture reaches the right edge"
     assert rows[0] + rows[2] <= panel[0] + panel[2] + 1, "no slider stands outside"
+    assert page.evaluate(OUTSIDE, ".lessonkit-panel") == [], "nothing else does: lists to choose from, measurements"
     if wide >= 1280:
         assert picture[1] + picture[3] <= high, "the whole picture is on the screen beside the sliders"
         page.locator(".lessonkit-rows .lessonkit-row").last.scroll_into_view_if_needed()
