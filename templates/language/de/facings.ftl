@@ -12,7 +12,7 @@ face_with_interfacing-fuse = Beide Lagen glatt streichen, mit einem Bügeltuch b
 face_with_interfacing-why = Die Naht schließt beide offenen Kanten ein. Aufgebügelt wird zuletzt, denn vor dem Wenden würde das Eisen die falschen Seiten verkleben.
 
 attach_facing-pin = { ACC($facing) } rechts auf rechts auf { ACC($edge) } stecken.
-attach_facing-sew = Im Abstand von { $allowance } zur Kante in einem Zug steppen.
+attach_facing-sew = Im Abstand von { $allowance } die ganze Kante entlang steppen.
 attach_facing-grade = Nahtzugaben abstufen: die des Belegs schmaler zurückschneiden als die des Kleidungsstücks.
 attach_facing-clip = Rundungen bis fast an die Stiche einschneiden, Ecken abschrägen.
 attach_facing-turn = Den Beleg nach innen wenden und bügeln, die Naht genau an der Kante.

@@ -12,7 +12,7 @@ face_with_interfacing-fuse = Smooth both layers flat, cover with a press cloth a
 face_with_interfacing-why = The seam shuts in both raw edges, and fusing comes last, because an iron before turning would glue the wrong sides.
 
 attach_facing-pin = Pin { $facing } to { $edge }, right sides together.
-attach_facing-sew = Stitch { $allowance } from the edge in one row.
+attach_facing-sew = Stitch { $allowance } from the edge, all along it.
 attach_facing-grade = Trim the allowance of the facing narrower than that of the garment.
 attach_facing-clip = Clip the curves almost to the stitches and trim corners.
 attach_facing-turn = Turn the facing to the inside and press, the seam at the very edge.

@@ -17,7 +17,7 @@ face_with_interfacing-fuse = Alise las dos capas, cubra con un paño de planchar
 face_with_interfacing-why = La costura encierra los dos bordes y el termofijado se deja para el final, porque la plancha antes de volver pegaría las caras equivocadas.
 
 attach_facing-pin = Sujete con alfileres { EL($facing) } { AL($edge) }, derecho con derecho.
-attach_facing-sew = Cosa a { $allowance } del borde en una sola costura.
+attach_facing-sew = Cosa a { $allowance } del borde, en todo su largo.
 attach_facing-grade = Escalone los márgenes: recorte más estrecho el de la vista.
 attach_facing-clip = Dé cortes en las curvas casi hasta las puntadas y recorte las esquinas.
 attach_facing-turn_only = Doble la vista hacia el interior.

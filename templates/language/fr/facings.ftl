@@ -17,7 +17,7 @@ face_with_interfacing-fuse = Lisser les deux épaisseurs à plat, couvrir d’un
 face_with_interfacing-why = La couture enferme les deux bords bruts. On colle en dernier, car avant de retourner le fer collerait les mauvaises faces.
 
 attach_facing-pin = Épingler { LE($facing) } sur { LE($edge) }, endroit contre endroit.
-attach_facing-sew = Piquer à { $allowance } du bord, d’une seule traite.
+attach_facing-sew = Piquer à { $allowance } du bord, sur toute sa longueur.
 attach_facing-grade = Dégrader les marges : recouper plus court celle de la parementure.
 attach_facing-clip = Cranter les courbes presque jusqu’aux points et dégarnir les angles.
 attach_facing-turn = Retourner la parementure vers l’intérieur et repasser, la couture juste au bord.
