@@ -170,11 +170,11 @@ def length(value: Size, where: Told = "", *, name: str = "") -> Length:
         if value != 0:
             if not abs(value) < _FAR:
                 raise KitError(message("refusal.not_finite"), where=where, do=message("refusal.not_finite_do"))
-            raise KitError(
-                f"{value:g} has no unit.",
-                where=where,
-                do=f"Write {value:g} * cm, {value:g} * mm or {value:g} * inch.",
-            )
+            # Nobody writes three decimals: the product or quotient of two lengths is a bare number of mm.
+            reckoned = round(value, 2) != value
+            do = "Worked out from lengths it is in millimetres: write (...) * mm round it." if reckoned else ""
+            do = do or f"Write {value:g} * cm, {value:g} * mm or {value:g} * inch."
+            raise KitError(f"{value:g} has no unit.", where=where, do=do)
         found = Length(0.0)
     else:
         raise KitError(f"{value!r} is not a length.", where=where, do="Write, say, 2.5 * cm or '2.5 cm'.")

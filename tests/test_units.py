@@ -63,6 +63,8 @@ def test_a_bare_number_is_refused_with_the_way_out() -> None:
         _ = 3 * cm + 2
     with pytest.raises(KitError, match=r"0.5 has no unit"):
         _ = 0.5 - 3 * cm
+    with pytest.raises(KitError, match=r"millimetres: write \(\.\.\.\) \* mm"):
+        length(50 * cm * (80 * cm - 9 * mm) / (80 * cm))  # 494.375, and no cm
     assert length(0) == 0 and length("1 in") == 25.4
     for wrong in (True, None, [1], math.nan * mm, math.inf * cm):
         with pytest.raises(KitError):
