@@ -10,6 +10,7 @@ from kit.geometry import Curve, Point
 
 StrokeRole = Literal[
     "cut",  # cut line
+    "row_ground",  # under a new row, so that it is parted from a fold beside it
     "stitch",  # stitch line on paper
     "fold",
     "grain",

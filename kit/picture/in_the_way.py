@@ -20,6 +20,7 @@ Runs = Callable[[int, Sequence[Curve]], Sequence[Sequence[Spot]]]
 _WEIGHTS = {
     "new": 2.0, "cut": 1.6, "edge": 1.6, "fold": 1.5, "row": 1.6, "baste": 1.5, "hand": 1.5, "press": 1.6,
     "kept": 1.2, "hidden": 0.9, "old_row": 1.0, "removed": 0.8, "guide": 0.12, "leader": 0.5, "page": 0.8,
+    "row_ground": 0.0,
 }  # fmt: skip
 _OTHER, _PLY, _DOT = 1.2, 2.0, 1.5
 _CELLS = 160

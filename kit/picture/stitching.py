@@ -63,6 +63,8 @@ def row_items(row: Row, placed: list[PlacedLayer], pattern: Pattern, extent: flo
                 lies = p.lay(part, side).moved(slid)
                 zigzag = row.zigzag or row.style == "zigzag"
                 curves = _zigzag(lies, extent * 0.006) if zigzag else lies.curves
+                if row.ink == "new":
+                    items.append(Stroke(curves, "row_ground"))
                 items.append(Stroke(curves, role, name=row.run.said))
                 if row.ink == "new" and not row.goes_on:
                     items += row_signs(lies, extent, window, ends=not row.folded)

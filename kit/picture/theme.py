@@ -79,6 +79,7 @@ _LINES: Mapping[str, LineInk] = MappingProxyType(
         "crease": LineInk(INK, 2.3),
         "row_sign": LineInk(ACCENT, 2.0),
         "hidden": LineInk(INK, 0.8, (2, 3)),
+        "row_ground": LineInk(PAPER, 4.0, (), False),
         "row": LineInk(ACCENT, 2.2, (6, 3), False),
         "baste": LineInk(ACCENT, 1.8, (13, 7), False),
         "hand": LineInk(ACCENT, 2.0, (2, 7)),

@@ -61,8 +61,8 @@ def french_second() -> Section:
 
 def faced(facing: str = "facing", understitched: bool = False) -> Section:
     """An enclosed seam, turned: both allowances lie between garment and facing."""
-    garment = Ply("main", ((-10.0, 4.2), (0.0, 4.2), (0.0, 2.8), (-5.0, 2.8)), _END, "garment")
-    inside = Ply(facing, ((-10.0, 0.0), (0.0, 0.0), (0.0, 1.4), (-4.0, 1.4)), _END, "facing")
+    garment = Ply("main", ((-10.0, 4.2), (0.0, 4.2), (0.0, 2.8), (-5.0, 2.8)), _END, "garment", 1)
+    inside = Ply(facing, ((-10.0, 0.0), (0.0, 0.0), (0.0, 1.4), (-4.0, 1.4)), _END, "facing", -1)
     return Section((inside, garment), ((-2.0, -0.8, 3.4),) if understitched else ())
 
 
@@ -84,7 +84,7 @@ def folded_in_four(both: bool = True) -> Section:
     along the open one alone."""
     ply = ((3.5, 1.4), (-4.0, 1.4), (-4.0, 0.0), (4.0, 0.0), (4.0, 4.2), (-4.0, 4.2), (-4.0, 2.8), (3.5, 2.8))
     rows = ((-3.2, -0.8, 5.0), (3.2, -0.8, 5.0))
-    return Section((Ply("strip", ply, _BOTH),), rows if both else rows[:1])
+    return Section((Ply("strip", ply, _BOTH, right=-1),), rows if both else rows[:1])
 
 
 def folding_in_four(both: bool = True) -> Section:
@@ -93,14 +93,14 @@ def folding_in_four(both: bool = True) -> Section:
     made = folded_in_four(both)
     creased = ((-26.0, 1.4), (-34.0, 1.4), (-34.0, 0.0), (-26.0, 0.0))
     inward = ((-14.4, 1.4), (-22.0, 1.4), (-22.0, 0.0), (-6.0, 0.0), (-6.0, 1.4), (-13.6, 1.4))
-    before = (Ply("strip", creased, _BOTH, "in two"), Ply("strip", inward, _BOTH, "edges in"))
+    before = (Ply("strip", creased, _BOTH, "in two", -1), Ply("strip", inward, _BOTH, "edges in", -1))
     return Section((*before, *made.plies), made.stitches)
 
 
 def tube() -> Section:
     """A strip folded in two, right sides together, and seamed along its raw edges."""
     ply = ((4.0, 1.4), (-4.0, 1.4), (-4.0, 0.0), (4.0, 0.0))
-    return Section((Ply("strip", ply, _BOTH),), ((1.5, -0.8, 2.2),))
+    return Section((Ply("strip", ply, _BOTH, right=1),), ((1.5, -0.8, 2.2),))
 
 
 def hemmed_both() -> Section:
@@ -115,13 +115,13 @@ def turned_tube(rows: int = 0) -> Section:
     along the seam, 2 along both sides."""
     ply = ((0.5, 1.4), (4.0, 1.4), (4.0, 0.0), (-4.0, 0.0), (-4.0, 4.2), (4.0, 4.2), (4.0, 2.8), (0.5, 2.8))
     stitched = ((2.4, -0.8, 5.0), (-3.2, -0.8, 5.0))[:rows]
-    return Section((Ply("strip", ply, _BOTH),), ((3.2, 1.0, 3.2), *stitched))
+    return Section((Ply("strip", ply, _BOTH, right=1),), ((3.2, 1.0, 3.2), *stitched))
 
 
 def fused() -> Section:
     """Interfacing fused to the wrong side."""
     return Section(
-        (Ply("main", ((-8.0, 0.0), (8.0, 0.0)), _BOTH), Ply("interfacing", ((-8.0, 1.2), (8.0, 1.2)), _BOTH))
+        (Ply("main", ((-8.0, 0.0), (8.0, 0.0)), _BOTH, right=-1), Ply("interfacing", ((-8.0, 1.2), (8.0, 1.2)), _BOTH))
     )
 
 

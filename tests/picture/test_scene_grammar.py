@@ -9,6 +9,7 @@ from __future__ import annotations
 import gc
 import weakref
 from dataclasses import replace
+from itertools import pairwise
 from typing import Any
 
 import pytest
@@ -25,6 +26,7 @@ from kit.picture.locator import SPOT, garment_so_far
 from kit.picture.scene_signs import CUT, TURN
 from kit.picture.sewing import scene_drawing, staged
 from kit.picture.strip_alone import BECOMES
+from kit.picture.theme import THEME, contrast
 from kit.picture.tried_on import FLOOR, RISE
 from kit.sewing.before import state_before
 from kit.sewing.clipped_first import gathers_on_top
@@ -33,6 +35,9 @@ from kit.sewing.order import of_kind
 from kit.sewing.right_sides import right_sides
 from kit.sewing.run import Run
 from kit.sewing.scene import Scene
+from kit.sewing.section import folded_in_four, tube, turned_tube
+from kit.sewing.sections.bands import rolled_out
+from kit.sewing.sections.seams import enclosed_pressed
 from kit.sewing.spans import spans
 from kit.sewing.state import Done, State
 from tests.lesson_words import example_lessons
@@ -461,6 +466,56 @@ def test_ends_of_a_strip_are_cut_edges_until_they_are_tucked_in(worked: dict[str
 
     assert upright("turn_strip") == {"edge": 0, "crease": 2, "row": 2}
     assert upright("fold_strip") == {"edge": 2, "crease": 0, "row": 0}
+
+
+@pytest.mark.parametrize("room", [STAGE, LARGE], ids=["A4", "large print"])
+def test_the_column_beside_the_cloth_is_as_wide_as_its_words(
+    worked: dict[str, Pattern], room: tuple[float, float]
+) -> None:
+    """Where the cross-section stands beside the cloth, what is written under it reaches neither into the cloth nor out
+    of the picture."""
+    beside = 0
+    for lesson in ("dune_skirt", "harbour_jacket"):
+        for scene in every_scene(worked[lesson]):
+            if scene.section is None or not scene.layers:
+                continue
+            made = lettered(staged(scene, worked[lesson])(room), *room)
+            window, texts = made.drawing.window, [text for text in made.texts if text.text == say("picture.section")]
+            plies = [box(item) for item in strokes(made.drawing, *PLIES)]
+            if window is None or not texts or min(ply[0] for ply in plies) <= window[2]:
+                continue
+            left, _, right, _ = lies(texts[0])
+            assert window[2] < left and right <= made.bounds[2]
+            beside += 1
+    assert beside > 5
+
+
+def test_a_new_row_is_told_from_a_fold_in_grey(worked: dict[str, Pattern]) -> None:
+    """A row beside a fold is dark on dark in a grey print, 2.1 to 1: so paper lies under it, which parts it from both
+    at 3 to 1 (WCAG 2.2, 1.4.11), wider than the row by more than half a px on either side."""
+    ground, row, fold = (THEME.lines[role] for role in ("row_ground", "row", "crease"))
+    assert contrast(row.colour, fold.colour) < 3 < min(contrast(ground.colour, x.colour) for x in (row, fold))
+    assert ground.width - row.width > 1.0 and not ground.dash
+    for pattern in worked.values():
+        for scene in every_scene(pattern):
+            if not scene.layers or scene.recut is not None or scene.worn or any(each.round for each in scene.layers):
+                continue
+            items = scene_drawing(scene, pattern).items
+            new = {row.run.said for row in scene.rows if row.ink == "new" and row.style != "box"}
+            for before, item in pairwise(items):
+                if isinstance(item, Stroke) and item.role in ("row", "baste", "hand") and item.name in new:
+                    assert isinstance(before, Stroke) and before.role == "row_ground"
+                    assert before.curves == item.curves
+
+
+def test_faces_of_a_cross_section_differ_in_grey(worked: dict[str, Pattern]) -> None:
+    """The right side is a line that stands off its cloth's tint at 3 to 1 (WCAG 2.2, 1.4.11), and where it
+    follows from the seam itself which side that is, the section tells it."""
+    face = THEME.lines["ply_face"].colour
+    for role in THEME.ply.values():
+        assert contrast(face, THEME.fills[role].tint) > 3
+    for shape in (tube(), turned_tube(), folded_in_four(), enclosed_pressed(), rolled_out()):
+        assert all(ply.right for ply in shape.plies)
 
 
 def test_the_gathered_piece_lies_uppermost(worked: dict[str, Pattern]) -> None:

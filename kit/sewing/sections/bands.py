@@ -51,7 +51,7 @@ def rolled_out() -> Section:
 def band_end() -> Section:
     """A band folded lengthwise, wrong side out, its end stitched across: two layers of one piece."""
     ply = ((4.0, 0.0), (-6.0, 0.0), (-6.0, 1.4), (4.0, 1.4))
-    return Section((Ply("main", ply, (True, True), "band"),), ((2.0, -0.8, 2.2),))
+    return Section((Ply("main", ply, (True, True), "band", -1),), ((2.0, -0.8, 2.2),))
 
 
 def gap_closed() -> Section:

@@ -65,7 +65,7 @@ def bias_faced() -> Section:
 def casing(threaded: str = "") -> Section:
     """An edge folded over twice and stitched near the inner fold; `threaded` is what lies in the tunnel."""
     garment = Ply(
-        "main", ((-10.0, 0.0), (5.0, 0.0), (5.0, 4.2), (-5.0, 4.2), (-5.0, 2.8), (-2.6, 2.8)), _END, "garment"
+        "main", ((-10.0, 0.0), (5.0, 0.0), (5.0, 4.2), (-5.0, 4.2), (-5.0, 2.8), (-2.6, 2.8)), _END, "garment", -1
     )
     plies: tuple[Ply, ...] = (garment,)
     if threaded:

@@ -40,8 +40,8 @@ def felled_trimmed() -> Section:
 
 def enclosed_pressed() -> Section:
     """A seam that shuts in its raw edges, opened out and pressed to the left."""
-    left = Ply("main", ((-12.0, 0.0), (0.0, 0.0), (0.0, 1.4), (-7.0, 1.4), (-7.0, 2.8), (-2.6, 2.8)), _END, "left")
-    right = Ply("main", ((10.0, 5.6), (-7.6, 5.6), (-7.6, 4.2), (-2.6, 4.2)), _END, "right")
+    left = Ply("main", ((-12.0, 0.0), (0.0, 0.0), (0.0, 1.4), (-7.0, 1.4), (-7.0, 2.8), (-2.6, 2.8)), _END, "left", -1)
+    right = Ply("main", ((10.0, 5.6), (-7.6, 5.6), (-7.6, 4.2), (-2.6, 4.2)), _END, "right", 1)
     return Section((left, right), ((-0.9, 0.7, 6.3), (-6.0, 2.1, 4.9)))
 
 
