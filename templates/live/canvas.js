@@ -248,7 +248,6 @@ class Canvas {
     this.showSelected();
     if (held) this.stage.querySelector(`[data-key="${CSS.escape(held)}"]`)?.focus({ preventScroll: true });
     this.rows.kinds = scene.items.map((item) => item.k);
-    this.lettering = null;
     this.furnishing = false;
     this.furnished = scene.id;
     const shown = scene.step + "|" + scene.pieces.map(([name]) => name).join();
@@ -481,8 +480,7 @@ class Canvas {
     }
     const [x, y] = this.at(item.at);
     if (item.k === "text") {
-      item.spot = [this.inside(x, x, this.half(item)), y - (item.above ? 8 : 0)];
-      item.text.setAttribute("transform", `translate(${two(item.spot[0])} ${two(item.spot[1])})`);
+      item.text.setAttribute("transform", `translate(${two(x)} ${two(y - (item.above ? 8 : 0))})`);
     } else if (item.k === "dot") {
       item.dot.setAttribute("cx", two(x));
       item.dot.setAttribute("cy", two(y));
@@ -491,24 +489,6 @@ class Canvas {
       item.spot = [x, y];
       item.turned = (Math.atan2(ty - y, tx - x) * 180) / Math.PI;
     }
-  }
-
-  /** Half as long as an item's text is on the screen, near enough, and half as high. */
-  half(item) {
-    this.lettering ??= {};
-    const of = item.k === "dim" ? "measure" : item.role;
-    this.lettering[of] ??= parseFloat(getComputedStyle(item.text).fontSize) || 12;
-    return item.text.textContent.length * 0.29 * this.lettering[of];
-  }
-
-  tall(item) {
-    return 0.7 * (this.lettering?.[item.k === "dim" ? "measure" : item.role] ?? 12);
-  }
-
-  /** A text at `x` of something at `from`, pulled in where it would stick out of the stage; it goes with what has left. */
-  inside(x, from, half) {
-    const { wide } = this.size;
-    return from > 0 && from < wide && wide > 2 * half + 12 ? Math.min(Math.max(x, half + 6), wide - half - 6) : x;
   }
 
   /** Handles that fall on one another on the screen move apart along their own direction. */
@@ -536,7 +516,7 @@ class Canvas {
     const taken = [];
     for (const item of this.items) {
       if (item.grip) taken.push([item.laid[0], item.laid[1], 13, 13]);
-      if (item.k === "text") taken.push([...item.spot, this.half(item), this.tall(item)]);
+      if (item.k === "text") taken.push([...this.at(item.at), item.text.textContent.length * 3.4, 9]);
     }
     const short = [];
     for (const item of this.items) {
@@ -549,7 +529,7 @@ class Canvas {
       const tick = (px, py) => `M${two(px + nx * 0.7)} ${two(py + ny * 0.7)}L${two(px + nx * 1.3)} ${two(py + ny * 1.3)}`;
       const rule = `M${two(x + nx)} ${two(y + ny)}L${two(tx + nx)} ${two(ty + ny)}`;
       item.rule.setAttribute("d", rule + tick(x, y) + tick(tx, ty));
-      const half = this.half(item);
+      const half = item.text.textContent.length * 3.3;
       const [mx, my] = [(x + tx) / 2, (y + ty) / 2];
       if (long < half * 2) {
         short.push([item, mx, my, nx, ny, half]);
@@ -558,29 +538,24 @@ class Canvas {
       let turned = (Math.atan2(uy, ux) * 180) / Math.PI;
       if (turned > 90.5 || turned < -89.5) turned += 180;
       const at = [mx + nx * 1.9, my + ny * 1.9];
-      item.text.style.visibility = "";
       this.letter(item, at[0], at[1], turned);
       for (const share of [-0.75, -0.25, 0.25, 0.75]) {
-        const thick = this.tall(item);
-        taken.push([at[0] + ux * half * share, at[1] + uy * half * share, (Math.abs(ux) * half) / 3 + thick, (Math.abs(uy) * half) / 3 + thick]);
+        taken.push([at[0] + ux * half * share, at[1] + uy * half * share, (Math.abs(ux) * half) / 3 + 8, (Math.abs(uy) * half) / 3 + 8]);
       }
     }
-    const covered = (x, y, half, tall) => taken.some(([a, b, w, h]) => Math.abs(a - x) < w + half && Math.abs(b - y) < h + tall);
+    const covered = (x, y, half) => taken.some(([a, b, w, h]) => Math.abs(a - x) < w + half && Math.abs(b - y) < h + 8);
     for (const [item, mx, my, nx, ny, half] of short) {
       const places = [];
-      const tall = this.tall(item);
+      const inside = (x) => (mx > 0 && mx < this.size.wide ? Math.min(Math.max(x, half + 6), this.size.wide - half - 6) : x);
       for (const [sx, sy] of [[nx, ny], [-nx, -ny]]) {
         const level = Math.abs(sx) > 5 ? Math.sign(sx) * (half + 5) : 0;
-        for (const off of [0, -2, 2, -4, 4, -6, 6]) {
-          places.push([this.inside(mx + sx * 1.4 + level, mx, half), my + (level ? sy : sy * 2) + off * tall]);
+        for (const off of [0, -16, 16, -32, 32, -48, 48]) {
+          places.push([inside(mx + sx * 1.4 + level), my + (level ? sy : sy * 2) + off]);
         }
       }
-      // Where there is no room for it, as on a telephone, it waits until the draft is looked at from nearer.
-      const found = places.find(([a, b]) => !covered(a, b, half, tall));
-      item.text.style.visibility = found ? "" : "hidden";
-      if (!found) continue;
-      this.letter(item, ...found, 0);
-      taken.push([...found, half, tall]);
+      const [px, py] = places.find(([a, b]) => !covered(a, b, half)) ?? places[0];
+      this.letter(item, px, py, 0);
+      taken.push([px, py, half, 8]);
     }
   }
 
@@ -629,7 +604,6 @@ class Canvas {
     const box = this.stage.getBoundingClientRect();
     if (!box.width || (box.width === this.size.wide && box.height === this.size.high)) return;
     this.size = { wide: box.width, high: box.height };
-    this.lettering = null; // letters are larger in a full window
     if (this.fitted !== false) this.fit();
     else this.showView();
   }
