@@ -51,7 +51,7 @@ POINTS = ("point_new", "point_kept")
 CORNERS = ("sign_square", "sign_tangent")
 SIGNS: tuple[str, ...] = (*CLOTH, *LINES, *CORNERS, *POINTS, *CUT_THROUGH)
 """Every sign that has an example, in the order they are listed."""
-PLAIN: tuple[str, ...] = ("symbol", "leader", "edge", "trim", "page", "paper", "frame")
+PLAIN: tuple[str, ...] = ("symbol", "leader", "edge", "trim", "page", "paper", "frame", "row_ground")
 """Roles that mean nothing beyond what they show."""
 WIDE, HIGH = 24.0, 8.0
 """mm that an example takes on the page."""
