@@ -55,9 +55,17 @@ def figures(lesson: Notebook) -> Locator:
 
 
 def fresh(lesson: Notebook) -> str:
-    """The figures once all of them are new."""
-    expect(figures(lesson)).not_to_contain_text(re.compile(r"was |…"))
-    return figures(lesson).inner_text()
+    """The figures once all of them are new. JupyterLab may scroll to the cell that ran last, and what is far from
+    there has no text."""
+    found: list[str] = [""]
+
+    def new() -> bool:
+        lesson.panel.scroll_into_view_if_needed()
+        found[0] = figures(lesson).inner_text()
+        return bool(found[0].strip()) and not re.search(r"was |…", found[0])
+
+    assert until(new), f"the figures are not new: {found[0]}"
+    return found[0]
 
 
 def type_in(lesson: Notebook, label: str, text: str) -> None:
