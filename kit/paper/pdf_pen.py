@@ -65,6 +65,7 @@ INKS: dict[StrokeRole, Ink] = {
     "crease": Ink(0.6),
     "row_sign": Ink(0.35),
     "hidden": Ink(0.2, 0.45, (1.5, 1.2)),
+    "row_ground": Ink(1.1, 1.0),
     "row": Ink(0.35, 0.0, (2.2, 1.2)),
     "old_row": Ink(0.2, 0.45, (2.2, 1.2)),
     "press": Ink(0.35),

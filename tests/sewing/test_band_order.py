@@ -129,7 +129,7 @@ def test_for_a_round_curve_the_straight_band_is_clipped(sewn, band):
     assert keys(found)[0] == "clip_band"
     assert found.said[0] == (
         "Clip the allowance of the outer edge of the band almost to its stitch line, about every 1.5 cm (5/8 in) where "
-        "this curve is tightest, so that it spreads around it: the neck edge of the panel."
+        "the neck edge of the panel curves most tightly, so that it spreads around the curve."
     )
     found = sewn(pieces, edges, clip, set_on())
     assert (found.codes, keys(found)[0]) == ([], "pin")

@@ -257,4 +257,4 @@ def test_extra_cloth_is_said_on_the_printed_piece_in_words_and_in_figures() -> N
     assert {(spot.name, spot.value) for spot in step.spots if spot.extra} == {("side_extra", 20.0)}
     edges = {edge["name"]: edge for edge in pattern_json(pattern)["pieces"][0]["edges"]}
     assert (edges["side"]["allowance"], edges["side"]["extra"], edges["top"]["extra"]) == (15.0, 20.0, 0.0)
-    assert "Add 2 cm more outside that, to fit with: side seam." in str(worksheet(pattern))
+    assert "Add 2 cm more outside that along the side seam, to fit with." in str(worksheet(pattern))

@@ -119,15 +119,20 @@ def _going_in(
     that is looked at, the one the section is cut across, and the row that leaves the gap."""
     run, gap = gap_shown(drawn, pattern)
     assert gap is not None
-    size = run_length(pattern, run)
-    onward = size - gap[1] >= gap[0]  # to the side where there is more of the tunnel
-    middle, tip = (gap[0] + gap[1]) / 2, min(gap[1] + HEAD, size) if onward else max(gap[0] - HEAD, 0.0)
+    first, last = run.start or 0.0, run_length(pattern, replace(run, start=None)) if run.end is None else run.end
+    onward = last - gap[1] >= gap[0] - first  # to the side where there is more of the tunnel
+    middle, tip = (gap[0] + gap[1]) / 2, min(gap[1] + HEAD, last) if onward else max(gap[0] - HEAD, first)
     low, high = sorted((middle - wide / 2 if onward else middle + wide / 2, tip))
-    part = replace(run, start=max(min(low, gap[0]) - wide, 0.0), end=min(max(high, gap[1]) + wide, size))
+    part = replace(run, start=max(min(low, gap[0]) - wide, first), end=min(max(high, gap[1]) + wide, last))
     tunnel, mouth = inside(pattern, run, sum(reach) / 2), inside(pattern, run, reach[1])
-    within = tunnel.between(*(mm * tunnel.length / size for mm in (low, high)))
-    foot = mouth.at(mouth.length * middle / size)
-    way = (inside(pattern, run, reach[1] + 5.0).at(mouth.length * middle / size) - foot).unit()
+
+    def along(line: Path, mm: float) -> float:
+        return line.length * (mm - first) / (last - first)
+
+    within = tunnel.between(along(tunnel, low), along(tunnel, high))
+    foot = mouth.at(along(mouth, middle))
+    deeper = inside(pattern, run, reach[1] + 5.0)
+    way = (deeper.at(along(deeper, middle)) - foot).unit()
     out = Path.line(foot + way * TAIL, foot)
     row = Row(run, inset=reach[1], ink="old", gap=gap)
     threaded = Thing("threaded", part, within if onward else within.reversed(), wide)
