@@ -136,7 +136,8 @@ def _going_in(
     out = Path.line(foot + way * TAIL, foot)
     row = Row(run, inset=reach[1], ink="old", gap=gap)
     threaded = Thing("threaded", part, within if onward else within.reversed(), wide)
-    across = replace(run, start=gap[1], end=gap[1] + 10.0) if onward else replace(run, start=gap[0] - 10.0, end=gap[0])
+    beyond = (gap[1], min(gap[1] + 10.0, last)) if onward else (max(gap[0] - 10.0, first), gap[0])
+    across = replace(run, start=beyond[0], end=beyond[1])
     return part, across, row, threaded, Thing("elastic" if wide > CORD else "cord", part, out, wide)
 
 
